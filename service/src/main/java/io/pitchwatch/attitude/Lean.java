@@ -1,0 +1,33 @@
+package io.pitchwatch.attitude;
+
+/**
+ * How the floor leans, as the two angles people read (ISO 8855:2011, 2.10 and 2.12).
+ *
+ * @param rollRad roll in radians; positive: the right side is low
+ * @param pitchRad pitch in radians; positive: the front is low
+ */
+public record Lean(double rollRad, double pitchRad) {
+
+  /** A floor without any lean. */
+  public static final Lean LEVEL = new Lean(0, 0);
+
+  /**
+   * A lean given in degrees.
+   *
+   * @param rollDeg roll in degrees; positive: the right side is low
+   * @param pitchDeg pitch in degrees; positive: the front is low
+   */
+  public static Lean ofDegrees(double rollDeg, double pitchDeg) {
+    return new Lean(Math.toRadians(rollDeg), Math.toRadians(pitchDeg));
+  }
+
+  /** Roll in degrees; positive: the right side is low. */
+  public double rollDeg() {
+    return Math.toDegrees(rollRad);
+  }
+
+  /** Pitch in degrees; positive: the front is low. */
+  public double pitchDeg() {
+    return Math.toDegrees(pitchRad);
+  }
+}

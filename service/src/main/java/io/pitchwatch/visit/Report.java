@@ -1,0 +1,56 @@
+package io.pitchwatch.visit;
+
+import io.pitchwatch.coach.Stay;
+import io.pitchwatch.coach.Surface;
+import io.pitchwatch.floor.FloorReading;
+import java.util.List;
+
+/**
+ * All that is known at one instant; what the edges publish, show and store.
+ *
+ * @param atNanos monotonic time of the report
+ * @param floor how the floor leans
+ * @param verdict how that compares with what is asked
+ * @param fridges one for each fridge of the coach, in its order
+ * @param sensors one for each sensor
+ * @param stay kind of stay
+ * @param surface what the coach stands on
+ * @param phase where the coach is in its stay
+ */
+public record Report(
+    long atNanos,
+    FloorReading floor,
+    Verdict verdict,
+    List<FridgeReport> fridges,
+    List<SensorReport> sensors,
+    Stay stay,
+    Surface surface,
+    Phase phase) {
+
+  /** Copies the lists. */
+  public Report {
+    fridges = List.copyOf(fridges);
+    sensors = List.copyOf(sensors);
+  }
+
+  /**
+   * One fridge.
+   *
+   * @param id the owner's name for it
+   * @param marginRad distance to the nearer limit, radians, negative outside; NaN when unknown
+   * @param outsideMinutes minutes outside since parking
+   */
+  public record FridgeReport(String id, double marginRad, double outsideMinutes) {}
+
+  /**
+   * One sensor.
+   *
+   * @param id its name
+   * @param health whether it can be believed
+   * @param reason why not, one sentence; empty when good
+   * @param temperatureC degrees Celsius; NaN when the chip has no thermometer
+   * @param noiseRad spread of single samples as tilt, radians; NaN when unknown
+   */
+  public record SensorReport(
+      String id, Health health, String reason, double temperatureC, double noiseRad) {}
+}
