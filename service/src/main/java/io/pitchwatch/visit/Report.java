@@ -2,6 +2,7 @@ package io.pitchwatch.visit;
 
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
+import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package io.pitchwatch.visit;
+package io.pitchwatch.comfort;
 
 /** How the floor's lean compares with what the stay and the fridges ask. */
 public enum Verdict {

@@ -1,0 +1,2 @@
+/** Whether fridge and doors are content. */
+package io.pitchwatch.comfort;
