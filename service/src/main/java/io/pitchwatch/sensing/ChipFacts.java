@@ -1,0 +1,25 @@
+package io.pitchwatch.sensing;
+
+/**
+ * What the datasheet promises of a chip; typical values unless said otherwise.
+ *
+ * @param chip its name
+ * @param xyNoiseG noise density of x and y, g/√Hz
+ * @param zNoiseG noise density of z, g/√Hz
+ * @param xyOffsetG largest zero-g offset of x and y, g
+ * @param zOffsetG largest zero-g offset of z, g
+ * @param xyTempcoG drift of the zero-g offset of x and y, g/°C, either sign
+ * @param zTempcoG drift of the zero-g offset of z, g/°C, either sign
+ * @param scaleTolerance largest relative error of sensitivity, 0.1 for 10 %
+ * @param source document, edition and table of these figures
+ */
+public record ChipFacts(
+    String chip,
+    double xyNoiseG,
+    double zNoiseG,
+    double xyOffsetG,
+    double zOffsetG,
+    double xyTempcoG,
+    double zTempcoG,
+    double scaleTolerance,
+    String source) {}
