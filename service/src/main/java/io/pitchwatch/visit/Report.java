@@ -17,6 +17,8 @@ import java.util.List;
  * @param stay kind of stay
  * @param surface what the coach stands on
  * @param phase where the coach is in its stay
+ * @param laid what lies under the tyres
+ * @param alerts what stands against the coach right now, most urgent first
  */
 public record Report(
     long atNanos,
@@ -26,12 +28,15 @@ public record Report(
     List<SensorReport> sensors,
     Stay stay,
     Surface surface,
-    Phase phase) {
+    Phase phase,
+    Laid laid,
+    List<AlertReport> alerts) {
 
   /** Copies the lists. */
   public Report {
     fridges = List.copyOf(fridges);
     sensors = List.copyOf(sensors);
+    alerts = List.copyOf(alerts);
   }
 
   /**
@@ -54,4 +59,13 @@ public record Report(
    */
   public record SensorReport(
       String id, Health health, String reason, double temperatureC, double noiseRad) {}
+
+  /**
+   * One alert that stands.
+   *
+   * @param id its lasting name, of a-z, 0-9 and -
+   * @param text what, how much, since when and what to do, for people
+   * @param sinceNanos monotonic time at which it was raised
+   */
+  public record AlertReport(String id, String text, long sinceNanos) {}
 }
