@@ -44,7 +44,7 @@ public record UpVector(double x, double y, double z) {
 
   /** Roll and pitch of the floor. */
   public Lean lean() {
-    return new Lean(Math.atan2(y, z), Math.atan2(-x, Math.hypot(y, z)));
+    return new Lean(Math.atan2(y, z), Math.atan2(0.0 - x, Math.hypot(y, z)));
   }
 
   /** Angle between the floor's normal and the vertical, in radians, 0 to π. */
