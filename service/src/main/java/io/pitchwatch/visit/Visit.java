@@ -2,6 +2,7 @@ package io.pitchwatch.visit;
 
 import io.pitchwatch.floor.FloorState;
 import io.pitchwatch.visit.VisitEvent.FloorRead;
+import io.pitchwatch.visit.VisitEvent.LaidSet;
 import io.pitchwatch.visit.VisitEvent.StaySet;
 import io.pitchwatch.visit.VisitEvent.SurfaceSet;
 
@@ -52,8 +53,11 @@ public final class Visit {
     if (event instanceof StaySet set) {
       return set.stay() == state.stay() ? state : state.with(set.stay());
     }
-    SurfaceSet set = (SurfaceSet) event;
-    return set.surface() == state.surface() ? state : state.with(set.surface());
+    if (event instanceof SurfaceSet set) {
+      return set.surface() == state.surface() ? state : state.with(set.surface());
+    }
+    LaidSet set = (LaidSet) event;
+    return set.laid().equals(state.laid()) ? state : state.with(set.laid());
   }
 
   private static VisitState onFloor(VisitState state, FloorState floor, long nowNanos) {

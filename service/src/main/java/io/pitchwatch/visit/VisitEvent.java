@@ -15,4 +15,7 @@ public sealed interface VisitEvent {
 
   /** The owner says what the coach stands on. */
   record SurfaceSet(Surface surface) implements VisitEvent {}
+
+  /** The owner says what lies under the tyres now. */
+  record LaidSet(Laid laid) implements VisitEvent {}
 }

@@ -9,29 +9,35 @@ import io.pitchwatch.coach.Surface;
  * @param phase where the coach is in its stay
  * @param stay kind of stay
  * @param surface what the coach stands on
+ * @param laid what lies under the tyres
  * @param moving whether the last known floor was moving
  * @param sinceNanos monotonic time since when it has been moving, or at rest
  */
-public record VisitState(Phase phase, Stay stay, Surface surface, boolean moving, long sinceNanos) {
+public record VisitState(
+    Phase phase, Stay stay, Surface surface, Laid laid, boolean moving, long sinceNanos) {
 
   /** A visit about which nothing is known yet: arriving, for a stay, on grass. */
   public static VisitState atStart(long nowNanos) {
-    return new VisitState(Phase.ARRIVING, Stay.STAY, Surface.GRASS, false, nowNanos);
+    return new VisitState(Phase.ARRIVING, Stay.STAY, Surface.GRASS, Laid.NOTHING, false, nowNanos);
   }
 
   VisitState with(Phase next) {
-    return new VisitState(next, stay, surface, moving, sinceNanos);
+    return new VisitState(next, stay, surface, laid, moving, sinceNanos);
   }
 
   VisitState with(Stay next) {
-    return new VisitState(phase, next, surface, moving, sinceNanos);
+    return new VisitState(phase, next, surface, laid, moving, sinceNanos);
   }
 
   VisitState with(Surface next) {
-    return new VisitState(phase, stay, next, moving, sinceNanos);
+    return new VisitState(phase, stay, next, laid, moving, sinceNanos);
+  }
+
+  VisitState with(Laid next) {
+    return new VisitState(phase, stay, surface, next, moving, sinceNanos);
   }
 
   VisitState movingIs(boolean now, long nowNanos) {
-    return new VisitState(phase, stay, surface, now, nowNanos);
+    return new VisitState(phase, stay, surface, laid, now, nowNanos);
   }
 }
