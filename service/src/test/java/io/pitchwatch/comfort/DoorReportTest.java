@@ -87,7 +87,7 @@ class DoorReportTest {
   void motionAgreesWithTheEnergyOfTheFall() {
     // (g 3/2w) times the integral of k and hold from stop to frame is half the speed squared.
     UpVector up = UpVector.of(Lean.ofDegrees(0, 1.5));
-    double from = Math.toRadians(80);
+    double from = Math.toRadians(45);
     DoorMotion motion = DoorReport.letGo(WASHROOM, up, from);
     double fall = -up.x() * Math.sin(from) - Math.sin(WASHROOM.holdsRad()) * from;
     double speed = Math.sqrt(2 * 1.5 * 9.80665 / 0.56 * fall);
