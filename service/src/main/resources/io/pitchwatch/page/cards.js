@@ -1,0 +1,144 @@
+// The smaller cards: alerts, fridges, ground, doors, sensors. Each is absent where the tree has
+// nothing for it.
+
+import { byId, h, keyed, setData, setHidden, setText } from "./dom.js";
+import { degrees, temperature } from "./units.js";
+import { lowEnd, lowSide } from "./lean.js";
+import { duration, name } from "./words.js";
+import { text } from "./text.js";
+
+const SLOWEST_RATE = 0.0005;
+
+/** `current`: whether values of the tree may be shown as being so now. */
+export function showCards(view, settings, units, onSeen) {
+  const current = view.reading.status === "current";
+  showAlerts(view.alerts, onSeen);
+  rows("fridge", view.fridges.map((each) => fridgeRow(each, settings, current)), "fridges");
+  rows("ground", groundRows(view.ground, view.twist, current), "ground");
+  rows("door", view.doors.map((each) => doorRow(each, current)), "doors");
+  rows("sensor", view.sensors.map((each) => sensorRow(each, units, view.device === "ready")), "sensors");
+}
+
+function rows(kind, items, section) {
+  setHidden(byId(section), items.length === 0);
+  keyed(
+    byId(`${kind}-list`),
+    items,
+    () =>
+      h("li", { class: "row" },
+        h("span", { class: "name" }),
+        h("strong", { class: "says" }),
+        h("span", { class: "detail" })),
+    (row, item) => {
+      setData(row, "level", item.level);
+      setText(row.children[0], item.name);
+      setText(row.children[1], item.says);
+      setText(row.children[2], item.detail);
+    },
+  );
+}
+
+function fridgeRow(fridge, settings, current) {
+  const limits = settings.fridges?.find((each) => each.id === fridge.id);
+  const known = current && fridge.within !== null && fridge.margin !== null;
+  const margin = known ? degrees(fridge.margin) : "";
+  const details = [];
+  if (fridge.outsideMinutes >= 1) {
+    details.push(text.fridge.minutes(duration(fridge.outsideMinutes * 60_000)));
+  }
+  if (limits) {
+    const say = limits.faces === "coach" ? text.fridge.limits : text.fridge.ownLimits;
+    details.push(say(degrees(limits.sideToSideDeg), degrees(limits.frontToBackDeg)));
+  }
+  return {
+    key: fridge.id,
+    name: name(fridge.id),
+    level: !known ? "none" : fridge.within ? "good" : "bad",
+    says: !known
+      ? text.fridge.unknown
+      : fridge.within
+        ? text.fridge.within(margin)
+        : text.fridge.outside(margin),
+    detail: details.join(". "),
+  };
+}
+
+function groundRows(ground, twist, current) {
+  const found = [];
+  if (ground) {
+    const known = current && ground.settling !== null;
+    found.push({
+      key: "ground",
+      name: "",
+      level: !known ? "none" : ground.settling ? "bad" : "good",
+      says: !known ? text.ground.unknown : ground.settling ? text.ground.settling : text.ground.holds,
+      detail: known && ground.settling ? settlingWords(ground) : "",
+    });
+  }
+  if (twist !== null && current) {
+    found.push({
+      key: "frame",
+      name: text.frame.heading,
+      level: "plain",
+      says: text.frame.twist(degrees(twist, 2)),
+      detail: "",
+    });
+  }
+  return found;
+}
+
+function settlingWords(ground) {
+  const parts = [];
+  if (Math.abs(ground.rollRate ?? 0) > SLOWEST_RATE) {
+    parts.push(text.ground.rate[lowSide(ground.rollRate, 3)](degrees(ground.rollRate, 3)));
+  }
+  if (Math.abs(ground.pitchRate ?? 0) > SLOWEST_RATE) {
+    parts.push(text.ground.rate[lowEnd(ground.pitchRate, 3)](degrees(ground.pitchRate, 3)));
+  }
+  if (ground.hours !== null) {
+    parts.push(text.ground.hours(duration(ground.hours * 3_600_000)));
+  }
+  return text.join(parts);
+}
+
+function doorRow(door, current) {
+  const known = current && door.tendency !== null;
+  return {
+    key: door.id,
+    name: name(door.id),
+    level: known ? (door.tendency === "drifts-open" || door.tendency === "either" ? "near" : "good") : "none",
+    says: known ? text.doors.tendency[door.tendency] : text.doors.unknown,
+    detail: "",
+  };
+}
+
+function sensorRow(sensor, units, ready) {
+  const known = ready && sensor.health !== null;
+  const details = [];
+  if (known && sensor.temperature !== null) {
+    details.push(temperature(sensor.temperature, units));
+  }
+  if (known && sensor.noise !== null) {
+    details.push(text.sensors.noise(degrees(sensor.noise, 2)));
+  }
+  return {
+    key: sensor.id,
+    name: name(sensor.id),
+    level: known ? { good: "good", doubtful: "near", failed: "bad" }[sensor.health] : "none",
+    says: known ? text.sensors.health[sensor.health] : text.sensors.unknown,
+    detail: text.join(details),
+  };
+}
+
+function showAlerts(alerts, onSeen) {
+  setHidden(byId("alerts"), alerts.length === 0);
+  keyed(
+    byId("alert-list"),
+    alerts.map((alert) => ({ key: alert.id, words: alert.text ?? text.alerts.unreadable })),
+    (item) =>
+      h("li", {},
+        h("p"),
+        h("button", { type: "button", click: () => onSeen(item.key) }, text.alerts.seen)),
+    (row, item) => setText(row.firstChild, item.words),
+  );
+}

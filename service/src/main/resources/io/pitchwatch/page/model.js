@@ -1,0 +1,127 @@
+// What the tree says, judged: which values are known, which are current, which are only old.
+
+import { figure, flag, instant, json, line, list, number, oneOf } from "./values.js";
+import { since } from "./tree.js";
+
+/** A parked coach speaks at least once a minute; after two and a half it is no longer current. */
+const CURRENT_MS = 150_000;
+
+/** How far ahead of ours a coach's clock may run before its dates say nothing of age. */
+const CLOCK_AHEAD_MS = 60_000;
+
+const STATES = ["init", "ready", "disconnected", "sleeping", "lost"];
+const TENDENCIES = ["stays", "drifts-shut", "drifts-open", "either"];
+
+export class Model {
+  #tree;
+  #skewMs = 0;
+
+  constructor(tree) {
+    this.#tree = tree;
+  }
+
+  /** Everything the page shows, from the tree as it is now. `linked`: the connection is up. */
+  view(linked) {
+    const tree = this.#tree;
+    const device = oneOf(tree.text("$state"), STATES);
+    const reading = this.#reading(linked && device === "ready");
+    const floor = this.#floor(reading);
+    return {
+      heard: tree.text("$state") !== undefined,
+      device,
+      reading,
+      floor,
+      fridges: tree.names("fridge-").map((id) => this.#fridge(id)),
+      doors: tree.names("door-").map((id) => ({
+        id,
+        tendency: oneOf(tree.text(`door-${id}/tendency`), TENDENCIES),
+      })),
+      ground: this.#ground(),
+      twist: number(tree.text("frame/twist"), -90, 90),
+      sensors: tree.names("sensor-").map((id) => this.#sensor(id)),
+      alerts: tree.names("$alert/").map((id) => ({ id, text: line(tree.text(`$alert/${id}`)) })),
+      stay: oneOf(tree.text("visit/stay"), ["overnight", "stay", "season"]),
+      surface: oneOf(
+        tree.text("visit/surface"),
+        ["concrete", "asphalt", "gravel", "grass", "soft"],
+      ),
+      phase: oneOf(tree.text("visit/phase"), ["under-way", "arriving", "parked", "leaving"]),
+    };
+  }
+
+  /** How old the last good sample is. */
+  #reading(ready) {
+    const entry = this.#tree.entry("floor/taken-at");
+    const takenAt = instant(entry?.payload);
+    if (entry === undefined || takenAt === null) {
+      return { status: this.#tree.text("floor/roll") === undefined ? "none" : "old", ageMs: null };
+    }
+    const ageMs = this.#age(entry, takenAt);
+    const current = ready && ageMs !== null && ageMs <= CURRENT_MS;
+    return { status: current ? "current" : "old", ageMs };
+  }
+
+  /**
+   * A value seen to change has the age of that change, by our own clocks. One that the broker kept
+   * has only its date, in the coach's clock, which may be years out: it is corrected by what the
+   * last change seen has taught, and not believed where it lies in the future.
+   */
+  #age(entry, takenAt) {
+    if (entry.live) {
+      this.#skewMs = entry.changed.wall - takenAt;
+      return since(entry.changed);
+    }
+    const age = Date.now() - takenAt - this.#skewMs;
+    return age < -CLOCK_AHEAD_MS ? null : Math.max(age, 0);
+  }
+
+  #floor(reading) {
+    const tree = this.#tree;
+    const state = oneOf(tree.text("floor/state"), ["moving", "unsettled", "steady", "unknown"]);
+    const roll = number(tree.text("floor/roll"), -90, 90);
+    const pitch = number(tree.text("floor/pitch"), -90, 90);
+    const known = roll !== null && pitch !== null && state !== "unknown" && state !== null;
+    const verdict = oneOf(tree.text("floor/verdict"), ["good", "near-enough", "outside"]);
+    return {
+      known,
+      state: state ?? "unknown",
+      roll,
+      pitch,
+      uncertainty: number(tree.text("floor/uncertainty"), 0, 90),
+      verdict: reading.status === "current" && known && verdict !== null ? verdict : "unknown",
+    };
+  }
+
+  #fridge(id) {
+    const tree = this.#tree;
+    return {
+      id,
+      within: flag(tree.text(`fridge-${id}/within`)),
+      margin: number(tree.text(`fridge-${id}/margin`), -90, 90),
+      outsideMinutes: number(tree.text(`fridge-${id}/outside-minutes`), 0, 1e8),
+    };
+  }
+
+  #ground() {
+    const tree = this.#tree;
+    if (tree.names("ground/").length === 0) {
+      return null;
+    }
+    return {
+      settling: flag(tree.text("ground/settling")),
+      rollRate: number(tree.text("ground/roll-rate"), -90, 90),
+      pitchRate: number(tree.text("ground/pitch-rate"), -90, 90),
+      hours: number(tree.text("ground/hours-to-limit"), 0, 1e6),
+    };
+  }
+
+  #sensor(id) {
+    const tree = this.#tree;
+    return {
+      id,
+      health: oneOf(tree.text(`sensor-${id}/health`), ["good", "doubtful", "failed"]),
+      temperature: number(tree.text(`sensor-${id}/temperature`), -90, 200),
+      noise: number(tree.text(`sensor-${id}/noise`), 0, 90),
+    };
+  }
+}

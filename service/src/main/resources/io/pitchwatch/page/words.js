@@ -1,0 +1,52 @@
+// Sentences about values, built from text.js and units.js.
+
+import { acrossMm, alongMm, lowEnd, lowSide } from "./lean.js";
+import { degrees, length } from "./units.js";
+import { text } from "./text.js";
+
+/** The two lines of a lean: `{axis, words, angle, drop}`; angle and drop empty when even. */
+export function leanLines(roll, pitch, footing, units, decimals) {
+  const side = lowSide(roll, decimals);
+  const end = lowEnd(pitch, decimals);
+  return [
+    {
+      axis: text.floor.sideways,
+      words: text.floor.low[side],
+      angle: side === "even" ? "" : degrees(roll, decimals),
+      drop:
+        side === "even" || !footing
+          ? ""
+          : text.floor.overTrack(length(acrossMm(roll, footing), units)),
+    },
+    {
+      axis: text.floor.lengthways,
+      words: text.floor.low[end],
+      angle: end === "even" ? "" : degrees(pitch, decimals),
+      drop:
+        end === "even" || !footing || footing.wheelbaseMm === 0
+          ? ""
+          : text.floor.overWheelbase(length(alongMm(pitch, footing), units)),
+    },
+  ];
+}
+
+/** A span of time, in the largest unit that says enough. */
+export function duration(millis) {
+  const seconds = millis / 1000;
+  if (seconds < 90) {
+    return text.time.seconds(Math.round(seconds));
+  }
+  if (seconds < 90 * 60) {
+    return text.time.minutes(Math.round(seconds / 60));
+  }
+  if (seconds < 48 * 3600) {
+    return text.time.hours(Math.round(seconds / 3600));
+  }
+  return text.time.days(Math.round(seconds / 86400));
+}
+
+/** An owner's id as a name: it is theirs, only the first letter is raised. */
+export function name(id) {
+  const words = id.replaceAll("-", " ").trim();
+  return words === "" ? id : words[0].toUpperCase() + words.slice(1);
+}
