@@ -1,0 +1,67 @@
+package io.pitchwatch.sensing;
+
+import java.util.List;
+
+/** The accelerometers that Pitchwatch knows. */
+public enum Chip {
+  ADXL345("adxl345", 0x53, 0x1D);
+
+  private final String id;
+  private final int usualAddress;
+  private final int otherAddress;
+
+  Chip(String id, int usualAddress, int otherAddress) {
+    this.id = id;
+    this.usualAddress = usualAddress;
+    this.otherAddress = otherAddress;
+  }
+
+  /** Its name in the configuration. */
+  public String id() {
+    return id;
+  }
+
+  /** The I2C addresses that its pins can choose, the usual one first. */
+  public List<Integer> addresses() {
+    return List.of(usualAddress, otherAddress);
+  }
+
+  /** Range and rate for watching a coach; the driver says why these. */
+  public AccelerometerSettings defaults() {
+    return switch (this) {
+      case ADXL345 -> Adxl345Driver.DEFAULTS;
+    };
+  }
+
+  /**
+   * A driver for one such chip.
+   *
+   * @throws IllegalArgumentException if the chip does not know the range or rate
+   */
+  public AccelerometerDriver driver(RegisterBus bus, AccelerometerSettings settings) {
+    return switch (this) {
+      case ADXL345 -> new Adxl345Driver(bus, settings);
+    };
+  }
+
+  /** The chip's driver with its default settings. */
+  public AccelerometerDriver driver(RegisterBus bus) {
+    return driver(bus, defaults());
+  }
+
+  /**
+   * The chip of a name.
+   *
+   * @throws IllegalArgumentException if there is none; says which there are
+   */
+  public static Chip of(String id) {
+    StringBuilder known = new StringBuilder();
+    for (Chip chip : values()) {
+      if (chip.id.equals(id)) {
+        return chip;
+      }
+      known.append(known.isEmpty() ? "" : ", ").append(chip.id);
+    }
+    throw new IllegalArgumentException("chip is \"" + id + "\"; known are " + known);
+  }
+}
