@@ -1,0 +1,157 @@
+package io.pitchwatch.sim.scenario;
+
+import io.pitchwatch.sim.world.Attitude;
+import io.pitchwatch.sim.world.Climate;
+import io.pitchwatch.sim.world.Course;
+import io.pitchwatch.sim.world.Happenings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the timeline, event by event in order of time: what moves the coach. */
+final class EventReader {
+
+  private static final double DEFAULT_LINE_HZ = 32.5;
+  private static final double DEFAULT_LEVEL_G = 0.022;
+  private static final double DEFAULT_STEP_LEAN_RAD = Math.toRadians(0.02);
+  private static final double DEFAULT_ROCK_RAD = Math.toRadians(0.08);
+  private static final double DEFAULT_SPEED_MPS = 40 / 3.6;
+  private static final double DEFAULT_BRAKING_S = 4;
+  private static final double SLIDE_S = 30;
+  private static final double SUN_LAG_S = 1800;
+  private static final List<String> MOTION =
+      List.of("drive", "stop", "engine", "walk", "wind", "slide-out", "settle", "sun");
+  private static final List<String> VERBS =
+      Stream.concat(MOTION.stream(), SurroundingsReader.VERBS.stream()).toList();
+
+  private final Happenings happenings;
+  private final SurroundingsReader around = new SurroundingsReader();
+  private final List<Climate.Sun> spells = new ArrayList<>();
+  private Attitude ground;
+  private double underWayFromS = Double.NaN;
+  private double speedMps = DEFAULT_SPEED_MPS;
+  private @Nullable Section lastDrive;
+
+  EventReader(Happenings happenings, Attitude ground) {
+    this.happenings = happenings;
+    this.ground = ground;
+  }
+
+  /** Reads one event; later ones must not lie before it. */
+  void read(Section event) {
+    double atS = event.quantity("at", Dimension.TIME);
+    if (atS < 0) {
+      event.complain("at", "0 or more");
+    }
+    String does = event.choice("does", null, VERBS);
+    if (MOTION.contains(does)) {
+      moving(does, atS, event);
+    } else if (!does.isEmpty()) {
+      around.read(does, atS, event);
+    }
+    if (!does.isEmpty()) {
+      event.finish();
+    }
+  }
+
+  private void moving(String does, double atS, Section event) {
+    switch (does) {
+      case "drive" -> drive(atS, event);
+      case "stop" -> stop(atS, event);
+      case "engine" ->
+          happenings.engine(
+              atS,
+              untilS(atS, event),
+              event.amount("line", Dimension.FREQUENCY, DEFAULT_LINE_HZ),
+              event.amount("level", Dimension.ACCELERATION, DEFAULT_LEVEL_G));
+      case "walk" ->
+          happenings.walk(
+              atS,
+              untilS(atS, event),
+              (int) event.whole("people", 1, 1, 20),
+              event.amount("lean", Dimension.ANGLE, DEFAULT_STEP_LEAN_RAD));
+      case "wind" ->
+          happenings.wind(
+              atS, untilS(atS, event), event.amount("rock", Dimension.ANGLE, DEFAULT_ROCK_RAD));
+      case "slide-out" ->
+          happenings.shift(
+              atS, event.amount("lasts", Dimension.TIME, SLIDE_S), Course.SMOOTH, lean(event));
+      case "settle" -> settle(atS, event);
+      default ->
+          spells.add(
+              new Climate.Sun(
+                  atS,
+                  event.amount("lasts", Dimension.TIME, Double.POSITIVE_INFINITY),
+                  event.quantity("rise", Dimension.WARMTH),
+                  event.amount("lag", Dimension.TIME, SUN_LAG_S)));
+    }
+  }
+
+  /** Until when something lasts, seconds; for ever if it does not say. */
+  private static double untilS(double atS, Section event) {
+    return atS + event.amount("lasts", Dimension.TIME, Double.POSITIVE_INFINITY);
+  }
+
+  private static Attitude lean(Section event) {
+    if (!event.has("roll") && !event.has("pitch")) {
+      event.complain("roll", "roll or pitch, " + Dimension.ANGLE.allowed());
+    }
+    return new Attitude(
+        event.quantity("roll", Dimension.ANGLE, 0), event.quantity("pitch", Dimension.ANGLE, 0));
+  }
+
+  private void drive(double atS, Section event) {
+    if (!Double.isNaN(underWayFromS)) {
+      event.complain("does", "a stop before the next drive");
+    }
+    speedMps = Math.max(0.5, event.amount("speed", Dimension.SPEED, DEFAULT_SPEED_MPS));
+    if (event.has("lasts")) {
+      double endS = atS + event.amount("lasts", Dimension.TIME, 0);
+      happenings.travel(atS, Math.max(atS, endS - DEFAULT_BRAKING_S), endS, speedMps, ground);
+    } else {
+      underWayFromS = atS;
+      lastDrive = event;
+    }
+  }
+
+  /** Braking begins at the event and lasts as it says; then the coach stands. */
+  private void stop(double atS, Section event) {
+    double brakingS = event.amount("lasts", Dimension.TIME, DEFAULT_BRAKING_S);
+    if (Stream.of("roll", "pitch", "slope", "heading").anyMatch(event::has)) {
+      ground = SiteReader.lie(event);
+    }
+    if (Double.isNaN(underWayFromS)) {
+      event.complain("does", "a drive before it");
+      return;
+    }
+    happenings.travel(underWayFromS, atS, atS + brakingS, speedMps, ground);
+    underWayFromS = Double.NaN;
+  }
+
+  private void settle(double atS, Section event) {
+    Course course =
+        Course.valueOf(
+            event
+                .choice("law", "linear", List.of("linear", "log"))
+                .toUpperCase(java.util.Locale.ROOT));
+    happenings.shift(atS, event.amount("lasts", Dimension.TIME, 0), course, lean(event));
+  }
+
+  /** Checks what only the whole timeline shows. */
+  void finish() {
+    if (lastDrive != null && !Double.isNaN(underWayFromS)) {
+      lastDrive.complain("does", "lasts, or a stop after it");
+    }
+  }
+
+  /** Spells of sun, for the climate. */
+  List<Climate.Sun> spells() {
+    return spells;
+  }
+
+  /** All that was read. */
+  Script script(Climate climate) {
+    return new Script(happenings.in(climate), around.switches(), around.due());
+  }
+}
