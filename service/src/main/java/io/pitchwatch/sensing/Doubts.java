@@ -22,6 +22,8 @@ final class Doubts implements SampleSink {
   private static final double STILL_G = 0.06;
   private static final double SPIKE_G = 0.25;
   private static final double SPIKE_SIGMAS = 10;
+  private static final double STEP_CLIP = 9;
+  private static final double LEAST_STEP_G = 0.01;
   private static final double SPIKES_TOLERATED = 0.01;
   private static final double SATURATED_TOLERATED = 0.1;
 
@@ -103,9 +105,11 @@ final class Doubts implements SampleSink {
     run = same ? run + 1 : 0;
   }
 
+  /** A single wild step counts for little, so that spikes do not hide among themselves. */
   private void noteStep() {
     if (history > 0) {
-      double squared = distanceSquared(now, last);
+      double most = STEP_CLIP * stepSquared + LEAST_STEP_G * LEAST_STEP_G;
+      double squared = Math.min(distanceSquared(now, last), most);
       stepSquared += slow * (squared - stepSquared);
     }
   }
