@@ -37,6 +37,7 @@ public final class Adxl345Driver implements AccelerometerDriver {
           0.4e-3,
           1.2e-3,
           0.10,
+          1.0 / 256,
           "Analog Devices ADXL345 data sheet, Rev. E, Table 1 and p. 33");
 
   /**

@@ -11,6 +11,7 @@ package io.pitchwatch.sensing;
  * @param xyTempcoG drift of the zero-g offset of x and y, g/°C, either sign
  * @param zTempcoG drift of the zero-g offset of z, g/°C, either sign
  * @param scaleTolerance largest relative error of sensitivity, 0.1 for 10 %
+ * @param resolutionG one count at the range that is used, g
  * @param source document, edition and table of these figures
  */
 public record ChipFacts(
@@ -22,4 +23,5 @@ public record ChipFacts(
     double xyTempcoG,
     double zTempcoG,
     double scaleTolerance,
+    double resolutionG,
     String source) {}

@@ -1,0 +1,62 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.floor.FloorReading;
+import io.pitchwatch.visit.Report;
+import io.pitchwatch.visit.Report.SensorReport;
+import io.pitchwatch.visit.Watchkeeper;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * The rounds of the service: fetch what the sensors have, and five times a second say all that is
+ * known. It has no thread and no clock, so that the same rounds run live and on virtual time.
+ */
+final class Rounds {
+
+  /** Five reports a second keep up with a driver who creeps onto blocks. */
+  static final long REPORT_NANOS = 200_000_000L;
+
+  private final List<SensorPost> posts;
+  private final Watchkeeper keeper;
+  private final Consumer<Report> outlet;
+  private long reportDueNanos;
+  private boolean begun;
+
+  Rounds(List<SensorPost> posts, Watchkeeper keeper, Consumer<Report> outlet) {
+    this.posts = List.copyOf(posts);
+    this.keeper = keeper;
+    this.outlet = outlet;
+  }
+
+  /**
+   * Does what is due.
+   *
+   * @return monotonic time at which to call again
+   */
+  long step(long nowNanos) {
+    if (!begun) {
+      begun = true;
+      reportDueNanos = nowNanos;
+    }
+    long dueNanos = Long.MAX_VALUE;
+    for (SensorPost post : posts) {
+      dueNanos = Math.min(dueNanos, post.poll(nowNanos) - nowNanos);
+    }
+    if (nowNanos - reportDueNanos >= 0) {
+      outlet.accept(report(nowNanos));
+      // After a hold-up the next report comes a whole period later, not a burst of them.
+      reportDueNanos = Math.max(reportDueNanos + REPORT_NANOS, nowNanos + REPORT_NANOS / 2);
+    }
+    return nowNanos + Math.max(0, Math.min(dueNanos, reportDueNanos - nowNanos));
+  }
+
+  private Report report(long nowNanos) {
+    List<SensorReport> sensors = new ArrayList<>(posts.size());
+    for (SensorPost post : posts) {
+      sensors.add(post.report(nowNanos));
+    }
+    FloorReading floor = posts.get(0).reading(nowNanos);
+    return keeper.round(floor, sensors, nowNanos);
+  }
+}
