@@ -3,6 +3,7 @@ package io.pitchwatch.config;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /** The faults of one file as they are found. */
 final class Faults {
@@ -22,7 +23,7 @@ final class Faults {
   /** A place that TOML itself cannot read; what seems to be missing may stand there. */
   void syntax(int line, String what) {
     broken = true;
-    add(line, "", what, "TOML 1.0 (toml.io)");
+    add(line, "", what.substring(0, 1).toLowerCase(Locale.ROOT) + what.substring(1), "TOML");
   }
 
   /** Something required is absent; not said where a line could not be read. */

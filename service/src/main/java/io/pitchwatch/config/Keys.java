@@ -38,6 +38,11 @@ class Keys {
     return path.isEmpty() ? key : path + "." + key;
   }
 
+  /** An item of the key's array; people count from 1. */
+  String path(String key, int index) {
+    return path(key) + "[" + (index + 1) + "]";
+  }
+
   boolean has(String key) {
     return table.contains(List.of(key));
   }
@@ -55,6 +60,13 @@ class Keys {
   void fault(String key, String found, String allowed) {
     faulty.add(key);
     reading.faults().add(line(key), path(key), found, allowed);
+  }
+
+  /** A fault in one item of the key's array. */
+  void faultInside(String key, int index, String found, String allowed) {
+    faulty.add(key);
+    TomlPosition position = table.getArrayOrEmpty(List.of(key)).inputPositionOf(index);
+    reading.faults().add(position.line(), path(key, index), found, allowed);
   }
 
   /** Notes that something required is not there. */

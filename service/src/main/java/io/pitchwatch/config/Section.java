@@ -194,18 +194,16 @@ final class Section extends Keys {
       }
       return sections;
     }
-    for (int i = 0; i < array.size(); i++) {
-      int at = array.inputPositionOf(i).line();
-      String name = path(key) + "[" + (i + 1) + "]";
-      if (i >= most) {
-        reading.faults().add(at, name, array.size() + " of them", allowed);
-        break;
-      }
+    for (int i = 0; i < Math.min(array.size(), most); i++) {
       if (array.get(i) instanceof TomlTable inner) {
-        sections.add(new Section(inner, name, at, reading));
+        int at = array.inputPositionOf(i).line();
+        sections.add(new Section(inner, path(key, i), at, reading));
       } else {
-        reading.faults().add(at, name, Found.words(array.get(i)), allowed);
+        faultInside(key, i, Found.words(array.get(i)), allowed);
       }
+    }
+    if (array.size() > most) {
+      faultInside(key, most, array.size() + " of them", allowed);
     }
     return sections;
   }
