@@ -15,6 +15,7 @@ class Keys {
 
   final TomlTable table;
   private final String path;
+  private final String kind;
   private final int line;
   final Reading reading;
   private final Set<String> known = new LinkedHashSet<>();
@@ -23,6 +24,7 @@ class Keys {
   Keys(TomlTable table, String path, int line, Reading reading) {
     this.table = table;
     this.path = path;
+    this.kind = path.replaceAll("\\[\\d+]", "");
     this.line = line;
     this.reading = reading;
   }
@@ -93,8 +95,11 @@ class Keys {
    */
   @Nullable Object value(String key, String allowed, String limits, @Nullable String fallback) {
     known.add(key);
-    String plainPath = path(key).replaceAll("\\[\\d+]", "");
-    reading.asked().put(plainPath, new Asked(limits, fallback == null ? "" : fallback));
+    reading
+        .asked()
+        .put(
+            kind.isEmpty() ? key : kind + "." + key,
+            new Asked(limits, fallback == null ? "" : fallback));
     Object value = table.get(List.of(key));
     if (value == null && fallback == null) {
       missing(key, allowed);

@@ -1,13 +1,19 @@
 package io.pitchwatch.config;
 
-/**
- * What a quantity may be, written as its owner would write it.
- *
- * @param dimension the kind of quantity
- * @param low the least that is allowed, with its unit
- * @param high the most that is allowed, with its unit
- */
-record Range(Dimension dimension, String low, String high) {
+/** What a quantity may be, written as its owner would write it. */
+final class Range {
+
+  private final Dimension dimension;
+  private final String limits;
+  private final double least;
+  private final double most;
+
+  private Range(Dimension dimension, String low, String high) {
+    this.dimension = dimension;
+    this.limits = low + " to " + high;
+    this.least = parse(low);
+    this.most = parse(high);
+  }
 
   static Range length(String low, String high) {
     return new Range(Dimension.LENGTH, low, high);
@@ -21,16 +27,20 @@ record Range(Dimension dimension, String low, String high) {
     return new Range(Dimension.ANGLE, low, high);
   }
 
-  boolean contains(double value) {
-    return value >= parse(low) && value <= parse(high);
+  Dimension dimension() {
+    return dimension;
   }
 
   /** The least that is allowed, in the dimension's own unit. */
   double least() {
-    return parse(low);
+    return least;
   }
 
-  /** The value of a default, which is written in the code and so must be good. */
+  boolean contains(double value) {
+    return value >= least && value <= most;
+  }
+
+  /** The value of a limit or a default, which is written in the code and so must be good. */
   double parse(String text) {
     if (Quantity.parse(text, dimension) instanceof Quantity.Known known) {
       return known.value();
@@ -40,11 +50,11 @@ record Range(Dimension dimension, String low, String high) {
 
   /** The limits alone, for people. */
   String limits() {
-    return low + " to " + high;
+    return limits;
   }
 
   /** What is allowed, for people. */
   String allowed() {
-    return dimension.noun() + " of " + limits() + ", with its unit (" + dimension.symbols() + ")";
+    return dimension.noun() + " of " + limits + ", with its unit (" + dimension.symbols() + ")";
   }
 }

@@ -37,10 +37,7 @@ final class ServiceReader {
   Store store(Section root) {
     Section section = root.table("store");
     Optional<String> given =
-        section.has("directory") ? section.text("directory", Form.PATH, null) : Optional.empty();
-    if (!section.has("directory")) {
-      section.text("directory", Form.PATH, "$XDG_STATE_HOME/pitchwatch");
-    }
+        optional(section, "directory", Form.PATH, "$XDG_STATE_HOME/pitchwatch");
     section.refuseUnknown();
     return new Store(given.map(directory::resolve).orElseGet(this::usualStore).normalize());
   }
