@@ -1,0 +1,2 @@
+/** The remote check: a question over MQTT, answered with what was read after it arrived. */
+package io.pitchwatch.mqtt.check;

@@ -1,0 +1,2 @@
+/** Announces the tree to home-automation hubs by device-based MQTT discovery messages. */
+package io.pitchwatch.mqtt.discovery;

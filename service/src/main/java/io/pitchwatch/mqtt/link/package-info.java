@@ -1,0 +1,2 @@
+/** One connection after another to one broker, by Eclipse Paho, and what waits in between. */
+package io.pitchwatch.mqtt.link;

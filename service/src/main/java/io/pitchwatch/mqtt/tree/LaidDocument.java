@@ -1,0 +1,161 @@
+package io.pitchwatch.mqtt.tree;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.pitchwatch.coach.Axle;
+import io.pitchwatch.coach.Coach;
+import io.pitchwatch.coach.Direction;
+import io.pitchwatch.coach.Piece;
+import io.pitchwatch.visit.Laid;
+import io.pitchwatch.visit.Laid.Layer;
+import io.pitchwatch.visit.Laid.Wheel;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What lies under the tyres, as JSON: {@code {"wheels": [{"axle": "rear", "side": "right",
+ * "layers": [{"piece": "block", "abreast": 2}], "stair": []}]}}, layers from the ground up. The
+ * wheels have the shape they have in a plan.
+ */
+final class LaidDocument {
+
+  private static final int MOST_LAYERS = 100;
+
+  private final Coach coach;
+  private final Map<String, Integer> used = new HashMap<>();
+  private final Set<String> stations = new HashSet<>();
+
+  private LaidDocument(Coach coach) {
+    this.coach = coach;
+  }
+
+  /**
+   * Reads the document.
+   *
+   * @throws MalformedException if it is none, names an axle or piece the coach has not, a station
+   *     twice, or more pieces than are on board
+   */
+  static Laid parse(String payload, Coach coach) throws MalformedException {
+    return new LaidDocument(coach).laid(new Fields("laid", StrictJson.object(payload)));
+  }
+
+  private Laid laid(Fields fields) throws MalformedException {
+    fields.only(Set.of("wheels"));
+    List<Wheel> wheels = new ArrayList<>();
+    for (Object element : fields.list("wheels")) {
+      wheels.add(wheel(Fields.of("wheels[" + wheels.size() + "]", element)));
+    }
+    for (Piece piece : coach.pieces()) {
+      int count = used.getOrDefault(piece.id(), 0);
+      if (count > piece.count()) {
+        throw new MalformedException(
+            "laid has " + count + " of " + piece.id() + "; on board are " + piece.count());
+      }
+    }
+    return new Laid(wheels);
+  }
+
+  private Wheel wheel(Fields fields) throws MalformedException {
+    fields.only(Set.of("axle", "side", "layers", "stair"));
+    String axle = fields.text("axle");
+    if (coach.axles().stream().noneMatch(a -> a.id().equals(axle))) {
+      List<String> known = coach.axles().stream().map(Axle::id).toList();
+      throw fields.missing("axle", "one of " + String.join(", ", known));
+    }
+    String word = fields.text("side");
+    if (!word.equals("left") && !word.equals("right")) {
+      throw fields.missing("side", "left or right");
+    }
+    if (!stations.add(axle + " " + word)) {
+      throw new MalformedException(fields.where() + " is a second " + word + " wheel of " + axle);
+    }
+    Direction side = word.equals("left") ? Direction.LEFT : Direction.RIGHT;
+    List<List<Layer>> stair = new ArrayList<>();
+    if (fields.has("stair")) {
+      for (Object step : fields.list("stair")) {
+        String where = fields.where() + ".stair[" + stair.size() + "]";
+        stair.add(layers(where, step));
+      }
+    }
+    return new Wheel(axle, side, layers(fields.where() + ".layers", fields.list("layers")), stair);
+  }
+
+  private List<Layer> layers(String where, Object value) throws MalformedException {
+    if (!(value instanceof List<?> elements) || elements.size() > MOST_LAYERS) {
+      throw new MalformedException(where + " must be a list of at most " + MOST_LAYERS);
+    }
+    List<Layer> layers = new ArrayList<>();
+    for (Object element : elements) {
+      layers.add(layer(Fields.of(where + "[" + layers.size() + "]", element)));
+    }
+    return layers;
+  }
+
+  private Layer layer(Fields fields) throws MalformedException {
+    fields.only(Set.of("piece", "abreast"));
+    String id = fields.text("piece");
+    for (Piece piece : coach.pieces()) {
+      if (piece.id().equals(id)) {
+        double abreast = fields.number("abreast", 1, Math.max(1, piece.count()));
+        if (abreast != Math.rint(abreast)) {
+          throw fields.missing("abreast", "a whole number");
+        }
+        used.merge(id, (int) abreast, Integer::sum);
+        return new Layer(id, (int) abreast);
+      }
+    }
+    List<String> known = coach.pieces().stream().map(Piece::id).toList();
+    throw fields.missing(
+        "piece", known.isEmpty() ? "carried; none is" : "one of " + String.join(", ", known));
+  }
+
+  /** The document. */
+  static String write(Laid laid) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      json.writeStartObject();
+      json.writeArrayFieldStart("wheels");
+      for (Wheel wheel : laid.wheels()) {
+        write(json, wheel);
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    } catch (IOException e) {
+      throw new UncheckedIOException("writing to memory failed", e);
+    }
+    return text.toString();
+  }
+
+  private static void write(JsonGenerator json, Wheel wheel) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("axle", wheel.axle());
+    json.writeStringField("side", Words.of(wheel.side()));
+    json.writeArrayFieldStart("layers");
+    write(json, wheel.layers());
+    json.writeArrayFieldStart("stair");
+    for (List<Layer> step : wheel.stair()) {
+      json.writeStartArray();
+      write(json, step);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  /** Writes the layers and the end of their array. */
+  private static void write(JsonGenerator json, List<Layer> layers) throws IOException {
+    for (Layer layer : layers) {
+      json.writeStartObject();
+      json.writeStringField("piece", layer.piece());
+      json.writeNumberField("abreast", layer.abreast());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+}
