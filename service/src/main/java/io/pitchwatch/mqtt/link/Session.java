@@ -35,6 +35,14 @@ public final class Session {
 
   private static final int FIRST_FAILURE_CODE = 0x80;
 
+  /** Paho tells every step of a delivery; what matters of it is said here, in our own words. */
+  private static final java.util.logging.Logger PAHO =
+      java.util.logging.Logger.getLogger("org.eclipse.paho.mqttv5.client");
+
+  static {
+    PAHO.setLevel(java.util.logging.Level.OFF);
+  }
+
   private volatile Standing standing = new Standing.Connecting();
   private final AtomicInteger underWay = new AtomicInteger();
   private final SessionPlan plan;

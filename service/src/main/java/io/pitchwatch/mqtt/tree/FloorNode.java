@@ -30,9 +30,10 @@ public final class FloorNode implements CoachNode {
       Property.number("uncertainty", "Standard error of both", Property.DEGREE, 3);
   static final Property LOW_SIDE = Property.choice("low-side", "Low side", "left", "right", "even");
   static final Property LOW_END = Property.choice("low-end", "Low end", "front", "rear", "even");
-  static final Property STATE = Property.choice("state", "Floor", Words.of(FloorState.values()));
+  static final Property STATE =
+      Property.choice("state", "At rest or moving", Words.of(FloorState.values()));
   static final Property VERDICT =
-      Property.choice("verdict", "Level enough", Words.of(Verdict.values()));
+      Property.choice("verdict", "Level enough for this stay", Words.of(Verdict.values()));
   static final Property TAKEN_AT =
       Property.plain("taken-at", "Time of the figures", Datatype.DATETIME);
 

@@ -1,0 +1,105 @@
+package io.pitchwatch.mqtt;
+
+import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.coach.Axle;
+import io.pitchwatch.coach.Coach;
+import io.pitchwatch.coach.Fridge;
+import io.pitchwatch.coach.Levelling;
+import io.pitchwatch.coach.Piece;
+import io.pitchwatch.coach.PieceKind;
+import io.pitchwatch.coach.Stay;
+import io.pitchwatch.coach.Surface;
+import io.pitchwatch.coach.Units;
+import io.pitchwatch.comfort.Verdict;
+import io.pitchwatch.floor.FloorReading;
+import io.pitchwatch.floor.FloorState;
+import io.pitchwatch.visit.Health;
+import io.pitchwatch.visit.Laid;
+import io.pitchwatch.visit.Phase;
+import io.pitchwatch.visit.Report;
+import io.pitchwatch.visit.Report.AlertReport;
+import io.pitchwatch.visit.Report.FridgeReport;
+import io.pitchwatch.visit.Report.SensorReport;
+import java.util.List;
+import java.util.Optional;
+
+/** The coach of the examples, and what it may have to say. */
+public final class Heron {
+
+  /** Two axles, two kinds of piece, one fridge. */
+  public static final Coach COACH =
+      new Coach(
+          "heron",
+          Units.METRIC,
+          List.of(
+              new Axle("front", 0, 1960, 3600, 90, 245, 1, false, false),
+              new Axle("rear", -5600, 1830, 6900, 80, 590, 1, true, true)),
+          List.of(),
+          List.of(
+              new Piece("block", PieceKind.BLOCK, 38, 380, 300, 10, 4500),
+              new Piece("sheet", PieceKind.SHEET, 12, 600, 600, 4, 4500)),
+          List.of(),
+          new Levelling(
+              40, 160, Math.toRadians(0.3), 12, Math.toRadians(1.5), Math.toRadians(0.5), 0.004),
+          List.of(new Fridge("galley", Math.toRadians(3), Math.toRadians(6), Optional.empty())),
+          List.of());
+
+  /** The device of the examples. */
+  public static final Device DEVICE = new Device(COACH, List.of("floor"), "0.1.0");
+
+  private Heron() {}
+
+  /** Parked, leaning so much, all well, read just now. */
+  public static Report parked(double rollDeg, double pitchDeg) {
+    return report(rollDeg, pitchDeg, Phase.PARKED, FloorState.STEADY, System.nanoTime());
+  }
+
+  /** A report of all that there is. */
+  public static Report report(
+      double rollDeg, double pitchDeg, Phase phase, FloorState state, long takenAtNanos) {
+    Lean lean = Lean.ofDegrees(rollDeg, pitchDeg);
+    double marginDeg = Math.min(3 - Math.abs(rollDeg), 6 - Math.abs(pitchDeg));
+    return new Report(
+        takenAtNanos,
+        new FloorReading(
+            state, lean, lean, Math.toRadians(0.004), Math.toRadians(0.09), takenAtNanos),
+        marginDeg >= 0 ? Verdict.GOOD : Verdict.OUTSIDE,
+        List.of(new FridgeReport("galley", Math.toRadians(marginDeg), marginDeg >= 0 ? 0 : 12)),
+        List.of(new SensorReport("floor", Health.GOOD, "", 21.5, Math.toRadians(0.09))),
+        Stay.STAY,
+        Surface.GRAVEL,
+        phase,
+        Laid.NOTHING,
+        List.of());
+  }
+
+  /** The same with other words of the owner. */
+  public static Report with(Report report, Stay stay, Laid laid) {
+    return new Report(
+        report.atNanos(),
+        report.floor(),
+        report.verdict(),
+        report.fridges(),
+        report.sensors(),
+        stay,
+        report.surface(),
+        report.phase(),
+        laid,
+        report.alerts());
+  }
+
+  /** The same with alerts. */
+  public static Report with(Report report, AlertReport... alerts) {
+    return new Report(
+        report.atNanos(),
+        report.floor(),
+        report.verdict(),
+        report.fridges(),
+        report.sensors(),
+        report.stay(),
+        report.surface(),
+        report.phase(),
+        report.laid(),
+        List.of(alerts));
+  }
+}
