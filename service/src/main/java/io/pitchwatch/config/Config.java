@@ -42,11 +42,17 @@ public record Config(
    * @param url scheme mqtt or mqtts, host and port, nothing else
    * @param broker whether the built-in broker is started at that address
    * @param login empty: no credentials, which only another broker can allow
+   * @param caFile PEM file of the certificates to trust instead of the usual ones; only with mqtts
    * @param tree root topic, one level
    * @param announce roots of the topics that discovery messages are published under; may be empty
    */
   public record Mqtt(
-      URI url, Broker broker, Optional<Login> login, String tree, List<String> announce) {
+      URI url,
+      Broker broker,
+      Optional<Login> login,
+      Optional<Path> caFile,
+      String tree,
+      List<String> announce) {
 
     /** Copies the list. */
     public Mqtt {

@@ -63,10 +63,19 @@ final class ServiceReader {
       section.fault("url", Found.quoted(url.toString()), refusal.get());
     }
     Optional<Login> login = login(section, broker, store);
+    Optional<Path> caFile = caFile(section, url);
     String tree = section.text("tree", Form.LEVEL, "homie").orElse("homie");
     List<String> announce = section.texts("announce", Form.LEVELS, List.of("homeassistant"));
     section.refuseUnknown();
-    return new Mqtt(url, broker, login, tree, announce);
+    return new Mqtt(url, broker, login, caFile, tree, announce);
+  }
+
+  private Optional<Path> caFile(Section section, URI url) {
+    Optional<String> file = optional(section, "ca-file", Form.PATH, "the system's");
+    if (file.isPresent() && !"mqtts".equals(url.getScheme()) && section.sound("url")) {
+      section.fault("ca-file", "a file with mqtt://", "a file of certificates with mqtts://");
+    }
+    return file.map(directory::resolve).map(Path::normalize);
   }
 
   private Optional<Login> login(Section section, Broker broker, Store store) {

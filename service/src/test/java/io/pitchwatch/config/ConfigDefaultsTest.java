@@ -49,6 +49,7 @@ class ConfigDefaultsTest {
             URI.create("mqtt://127.0.0.1:1883"),
             Config.Broker.OWN,
             Optional.of(new Config.Login("pitchwatch", store.resolve("mqtt-password"))),
+            Optional.empty(),
             "homie",
             List.of("homeassistant")),
         config.mqtt());
@@ -193,6 +194,7 @@ class ConfigDefaultsTest {
                     broker = "other"
                     user = "coach@example.org"
                     password-file = "/etc/pitchwatch/password"
+                    ca-file = "ours.pem"
                     announce = []
                     [page]
                     websocket = "wss://broker.example.org/mqtt"
@@ -200,6 +202,7 @@ class ConfigDefaultsTest {
             .mqtt();
     assertEquals(Config.Broker.OTHER, mqtt.broker());
     assertTrue(mqtt.announce().isEmpty());
+    assertEquals(Optional.of(directory.resolve("ours.pem")), mqtt.caFile());
     assertEquals("coach@example.org", mqtt.login().orElseThrow().user());
   }
 }

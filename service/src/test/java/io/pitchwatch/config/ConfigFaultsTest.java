@@ -271,6 +271,7 @@ class ConfigFaultsTest {
         "announce = 'homeassistant' | mqtt.announce: found \"homeassistant\"",
         "announce = ['a', 'a'] | mqtt.announce: found [\"a\", \"a\"]",
         "announce = ['+', 3] | mqtt.announce: found [\"+\", 3, a bare number]",
+        "ca-file = 'c.pem' | mqtt.ca-file: found a file with mqtt://",
         "user = '' | mqtt.user: found \"\"",
         "password-file = '~/secret' | mqtt.password-file: found \"~/secret\"",
         "password-file = \"a\\u0000\" | mqtt.password-file: found \"a\\u0000\"",
