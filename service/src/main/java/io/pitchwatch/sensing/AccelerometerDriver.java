@@ -35,8 +35,8 @@ public interface AccelerometerDriver {
    */
   ChipOutcome configureSelfTest(boolean forced);
 
-  /** Time from {@link #configureSelfTest} until samples count, nanoseconds. */
-  long selfTestSettleNanos();
+  /** Time from {@link #configure} or {@link #configureSelfTest} until samples count, ns. */
+  long settleNanos();
 
   /** What the self-test must change; valid after {@link #configureSelfTest}. */
   SelfTestLimits selfTestLimits();

@@ -214,9 +214,9 @@ public final class Adxl345Driver implements AccelerometerDriver {
         : ChipOutcome.of(read);
   }
 
-  /** Turn-on τ + 1.1 ms, then 4τ until the force has its full effect (Table 1, notes). */
+  /** Turn-on τ + 1.1 ms, then 4τ until a force that came or went has no effect (Table 1, notes). */
   @Override
-  public long selfTestSettleNanos() {
+  public long settleNanos() {
     return 5 * periodNanos() + 1_100_000;
   }
 

@@ -79,7 +79,7 @@ final class BringUp {
 
   private ChipOutcome startTest(boolean forced, long nowNanos) {
     ChipOutcome outcome = driver.configureSelfTest(forced);
-    long settledNanos = nowNanos + driver.selfTestSettleNanos();
+    long settledNanos = nowNanos + driver.settleNanos();
     if (forced) {
       selfTest.force(settledNanos);
     } else {

@@ -42,6 +42,7 @@ final class Doubts implements SampleSink {
   private final int[] axisRun = new int[3];
   private int run;
   private int history;
+  private long fromNanos = Long.MIN_VALUE;
 
   private double magnitude = 1;
   private double stepSquared;
@@ -67,13 +68,19 @@ final class Doubts implements SampleSink {
   /**
    * The samples to come do not follow on from those before. A value that stood still before and
    * still stands is the same standstill.
+   *
+   * @param settledNanos samples taken before this do not count
    */
-  void restart() {
+  void restart(long settledNanos) {
     history = 0;
+    fromNanos = settledNanos;
   }
 
   @Override
   public void sample(long nanos, double xG, double yG, double zG) {
+    if (nanos < fromNanos) {
+      return;
+    }
     now[0] = xG;
     now[1] = yG;
     now[2] = zG;
@@ -138,6 +145,9 @@ final class Doubts implements SampleSink {
 
   @Override
   public void saturated(long nanos) {
+    if (nanos < fromNanos) {
+      return;
+    }
     saturated++;
     saturatedShare += slow * (1 - saturatedShare);
     onward.saturated(nanos);
@@ -146,7 +156,7 @@ final class Doubts implements SampleSink {
   @Override
   public void gap(long nanos) {
     gaps++;
-    restart();
+    history = 0;
     onward.gap(nanos);
   }
 

@@ -93,7 +93,7 @@ class DoubtsTest {
       give(0.03, -0.02, 1);
     }
     long before = passed;
-    doubts.restart();
+    doubts.restart(nanos);
     for (int i = 0; i < 100; i++) {
       give(0.03, -0.02, 1);
     }
