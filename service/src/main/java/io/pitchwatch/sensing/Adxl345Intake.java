@@ -24,19 +24,17 @@ final class Adxl345Intake {
 
   private final RegisterBus bus;
   private final byte[] data = new byte[6];
-  private final int[] counts = new int[3 * FIFO_DEPTH];
+  private final SampleBatch batch = new SampleBatch(FIFO_DEPTH);
 
   private SampleClock clock;
   private long periodNanos;
-  private int limit;
 
   private Way way = Way.FIFO;
   private boolean fifoWorks;
   private boolean told;
   private boolean looked;
   private long fedNanos;
-  private int waiting;
-  private boolean gap;
+  private boolean full;
   private int lastX;
   private int lastY;
   private int lastZ;
@@ -56,7 +54,8 @@ final class Adxl345Intake {
   void begin(SampleClock clock, long periodNanos, double rangeG) {
     this.clock = clock;
     this.periodNanos = periodNanos;
-    this.limit = (int) (LSB_PER_G * rangeG);
+    int limit = (int) (LSB_PER_G * rangeG);
+    batch.scale(LSB_PER_G, -limit, limit - 1);
     this.looked = false;
     clock.restart();
     if (fifoWorks) {
@@ -91,18 +90,16 @@ final class Adxl345Intake {
       looked = true;
       fedNanos = nowNanos;
     }
-    gap = way == Way.FIFO && fifoFull(entries, interrupts);
-    waiting =
+    full = way == Way.FIFO && fifoFull(entries, interrupts);
+    int waiting =
         switch (way) {
           case FIFO -> entries;
           case WHEN_READY -> (interrupts & INT_DATA_READY) == 0 ? 0 : 1;
           case WHEN_CHANGED -> 1;
         };
-    BusOutcome read = readWaiting();
+    BusOutcome read = read(waiting);
     if (!read.ok()) {
       interrupt();
-    } else if (way == Way.WHEN_CHANGED) {
-      waiting = changed() ? 1 : 0;
     } else if (waiting > 0) {
       fedNanos = nowNanos;
     } else if (nowNanos - fedNanos > PATIENCE * periodNanos) {
@@ -111,13 +108,20 @@ final class Adxl345Intake {
     return read;
   }
 
-  private BusOutcome readWaiting() {
+  private BusOutcome read(int waiting) {
+    batch.clear();
     BusOutcome read = BusOutcome.Common.DONE;
     for (int i = 0; i < waiting && read.ok(); i++) {
       read = bus.read(DATAX0, data, data.length);
-      for (int axis = 0; axis < 3; axis++) {
-        counts[3 * i + axis] = signed16(data, 2 * axis);
+      int x = signed16(data, 0);
+      int y = signed16(data, 2);
+      int z = signed16(data, 4);
+      if (way != Way.WHEN_CHANGED || x != lastX || y != lastY || z != lastZ) {
+        batch.add(x, y, z);
       }
+      lastX = x;
+      lastY = y;
+      lastZ = z;
     }
     return read;
   }
@@ -136,34 +140,11 @@ final class Adxl345Intake {
     }
   }
 
-  private boolean changed() {
-    boolean same = counts[0] == lastX && counts[1] == lastY && counts[2] == lastZ;
-    lastX = counts[0];
-    lastY = counts[1];
-    lastZ = counts[2];
-    return !same;
-  }
-
   /** Hands on what was collected. */
   void deliver(long nowNanos, SampleSink sink) {
-    if (gap || way == Way.WHEN_CHANGED) {
+    if (way == Way.WHEN_CHANGED) {
       clock.restart();
     }
-    if (!clock.look(waiting, nowNanos) || gap) {
-      sink.gap(nowNanos);
-    }
-    for (int i = 0; i < 3 * waiting; i += 3) {
-      long nanos = clock.next();
-      if (atEnd(counts[i]) || atEnd(counts[i + 1]) || atEnd(counts[i + 2])) {
-        sink.saturated(nanos);
-      } else {
-        double perG = LSB_PER_G;
-        sink.sample(nanos, counts[i] / perG, counts[i + 1] / perG, counts[i + 2] / perG);
-      }
-    }
-  }
-
-  private boolean atEnd(int counts) {
-    return counts >= limit - 1 || counts <= -limit;
+    batch.deliver(clock, full, nowNanos, sink);
   }
 }

@@ -4,7 +4,9 @@ import java.util.List;
 
 /** The accelerometers that Pitchwatch knows. */
 public enum Chip {
-  ADXL345("adxl345", 0x53, 0x1D);
+  ADXL345("adxl345", 0x53, 0x1D),
+  ADXL355("adxl355", 0x1D, 0x53),
+  MPU6050("mpu6050", 0x68, 0x69);
 
   private final String id;
   private final int usualAddress;
@@ -30,6 +32,8 @@ public enum Chip {
   public AccelerometerSettings defaults() {
     return switch (this) {
       case ADXL345 -> Adxl345Driver.DEFAULTS;
+      case ADXL355 -> Adxl355Driver.DEFAULTS;
+      case MPU6050 -> Mpu6050Driver.DEFAULTS;
     };
   }
 
@@ -41,6 +45,8 @@ public enum Chip {
   public AccelerometerDriver driver(RegisterBus bus, AccelerometerSettings settings) {
     return switch (this) {
       case ADXL345 -> new Adxl345Driver(bus, settings);
+      case ADXL355 -> new Adxl355Driver(bus, settings);
+      case MPU6050 -> new Mpu6050Driver(bus, settings);
     };
   }
 

@@ -24,4 +24,20 @@ public record ChipFacts(
     double zTempcoG,
     double scaleTolerance,
     double resolutionG,
-    String source) {}
+    String source) {
+
+  /** The same chip at another range. */
+  public ChipFacts withResolution(double resolutionG) {
+    return new ChipFacts(
+        chip,
+        xyNoiseG,
+        zNoiseG,
+        xyOffsetG,
+        zOffsetG,
+        xyTempcoG,
+        zTempcoG,
+        scaleTolerance,
+        resolutionG,
+        source);
+  }
+}

@@ -160,17 +160,4 @@ class Adxl345ReferenceTest {
         IllegalArgumentException.class,
         () -> new Adxl345Driver(new NoBus(), new AccelerometerSettings(2, 110)));
   }
-
-  /** A bus on which nobody answers. */
-  private static final class NoBus implements RegisterBus {
-    @Override
-    public BusOutcome read(int register, byte[] into, int length) {
-      return BusOutcome.Common.NO_ACKNOWLEDGE;
-    }
-
-    @Override
-    public BusOutcome write(int register, int value) {
-      return BusOutcome.Common.NO_ACKNOWLEDGE;
-    }
-  }
 }
