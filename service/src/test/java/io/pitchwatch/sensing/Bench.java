@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.LongConsumer;
+import java.util.function.UnaryOperator;
 
 /**
  * A sampler on the simulated bus, reached through Pi4J as on a coach, on virtual time. What it
@@ -49,12 +50,21 @@ final class Bench implements AutoCloseable {
   private long dueNanos;
 
   Bench(Chip chip, AccelerometerSettings settings, String scenario) {
+    this(chip, settings, scenario, UnaryOperator.identity());
+  }
+
+  /** With something between the driver and the bus, such as a chip less able than the real one. */
+  Bench(
+      Chip chip,
+      AccelerometerSettings settings,
+      String scenario,
+      UnaryOperator<RegisterBus> between) {
     buses =
         Pi4jBus.open(
             "pitchwatch-sim-i2c", Map.of("pitchwatch.sim.scenario", write(scenario).toString()));
     clock = buses.face(LongConsumer.class).orElseThrow();
     clock.accept(0);
-    driver = chip.driver(buses.at(1, chip.addresses().get(0)), settings);
+    driver = chip.driver(between.apply(buses.at(1, chip.addresses().get(0))), settings);
     sampler =
         new Sampler(
             driver,

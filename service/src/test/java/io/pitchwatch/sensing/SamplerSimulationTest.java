@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.UpVector;
 import io.pitchwatch.visit.Health;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** The sampler and the ADXL345's driver on the simulated bus: a good day, and every bad one. */
@@ -250,6 +252,109 @@ class SamplerSimulationTest {
     try (Bench bench = new Bench(Chip.ADXL345, Adxl345Driver.DEFAULTS, elsewhere)) {
       List<ChipSearch.Found> found = ChipSearch.search(address -> bench.buses.at(1, address));
       assertEquals(List.of(new ChipSearch.Found(0x1D, "ADXL345", List.of(Chip.ADXL345))), found);
+    }
+  }
+
+  private static Bench lesser(UnaryOperator<RegisterBus> chip) {
+    return new Bench(Chip.ADXL345, Adxl345Driver.DEFAULTS, STILL, chip);
+  }
+
+  @Test
+  void chipWithoutFifoIsReadSampleBySample() {
+    try (Bench bench = lesser(LesserChip::withoutFifo).runTo(200)) {
+      assertAllTrue(bench);
+      assertTimesRise(bench);
+      assertEquals(100, bench.between(20, 60).size() / 40.0, 0.5);
+      assertEquals(100, bench.condition().rateHz(), 0.5);
+      assertEquals(Health.GOOD, bench.condition().health(), bench.condition().reason());
+    }
+  }
+
+  @Test
+  void chipWithoutFifoAndDataReadyIsReadWheneverItsValuesChange() {
+    try (Bench bench = lesser(LesserChip::withoutFifoAndDataReady).runTo(200)) {
+      assertAllTrue(bench);
+      assertTimesRise(bench);
+      // Some in a hundred samples repeat the one before, and cannot be told from it.
+      assertEquals(93, bench.between(20, 60).size() / 40.0, 4);
+      assertEquals(Health.GOOD, bench.condition().health(), bench.condition().reason());
+    }
+  }
+
+  @Test
+  void chipWhoseSelfTestMovesNothingIsDoubtedButUsed() {
+    try (Bench bench = lesser(LesserChip::withoutSelfTest).runTo(20)) {
+      assertAllTrue(bench);
+      assertEquals(1900, bench.between(1, 20).size(), 30);
+      assertEquals(Health.DOUBTFUL, bench.condition().health());
+      String reason = bench.condition().reason();
+      assertTrue(reason.startsWith("its self-test moved x by"), reason);
+    }
+  }
+
+  /** Values that jump about give no verdict; it comes once they have been calm for a minute. */
+  @Test
+  void selfTestSpoiltAtTheStartIsDoneAgainLater() {
+    String spoilt = STILL + event("bus-fault", 0, 3, "kind = \"spike\"\nshare = 0.4");
+    try (Bench bench =
+        new Bench(Chip.ADXL345, Adxl345Driver.DEFAULTS, spoilt, LesserChip::withoutSelfTest)
+            .runTo(120)) {
+      assertEquals(Health.GOOD, bench.at(55).health(), bench.at(55).reason());
+      assertEquals(Health.DOUBTFUL, bench.condition().health());
+      assertTrue(bench.condition().reason().startsWith("its self-test"));
+      assertEquals(0, bench.condition().counts().restarts());
+    }
+  }
+
+  /** A dip among the bursts of one look: what was read of that look is not handed on. */
+  @Test
+  void brownOutInTheMiddleOfALookGivesNoSample() {
+    try (Bench bench = lesser(chip -> new DippingChip(chip, 1000)).runTo(20)) {
+      assertAllTrue(bench);
+      assertTimesRise(bench);
+      assertEquals(1, bench.condition().counts().brownOuts());
+      assertEquals(Health.GOOD, bench.condition().health(), bench.condition().reason());
+    }
+  }
+
+  /** Puts the chip back to its reset values just before one burst of its data registers. */
+  private static final class DippingChip implements RegisterBus {
+
+    private final RegisterBus chip;
+    private int burstsLeft;
+
+    DippingChip(RegisterBus chip, int bursts) {
+      this.chip = chip;
+      this.burstsLeft = bursts;
+    }
+
+    @Override
+    public BusOutcome read(int register, byte[] into, int length) {
+      if (register == 0x32 && --burstsLeft == 0) {
+        chip.write(0x2D, 0x00);
+        chip.write(0x31, 0x00);
+        chip.write(0x38, 0x00);
+        Arrays.fill(into, (byte) 0); // data registers of a chip just reset
+        return BusOutcome.Common.DONE;
+      }
+      return chip.read(register, into, length);
+    }
+
+    @Override
+    public BusOutcome write(int register, int value) {
+      return chip.write(register, value);
+    }
+  }
+
+  @Test
+  void anotherChipAtTheAddressIsNamedForWhatItIsNot() {
+    String elsewhere = STILL.replace("chip =", "address = \"0x1D\"\nchip =");
+    try (Bench bench = new Bench(Chip.ADXL355, Adxl355Driver.DEFAULTS, elsewhere).runTo(10)) {
+      assertTrue(bench.samples.isEmpty());
+      assertEquals(Health.FAILED, bench.condition().health());
+      assertEquals(
+          "no samples: not an ADXL355: identity register 0x00 holds 0xE5, not 0xAD",
+          bench.condition().reason());
     }
   }
 }
