@@ -4,6 +4,8 @@ import io.pitchwatch.sim.world.Attitude;
 import io.pitchwatch.sim.world.Climate;
 import io.pitchwatch.sim.world.Course;
 import io.pitchwatch.sim.world.Happenings;
+import io.pitchwatch.sim.world.Rain;
+import io.pitchwatch.sim.world.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -19,23 +21,29 @@ final class EventReader {
   private static final double DEFAULT_SPEED_MPS = 40 / 3.6;
   private static final double DEFAULT_BRAKING_S = 4;
   private static final double SLIDE_S = 30;
+  private static final double TANK_S = 600;
+  private static final double HOUR_S = 3600;
   private static final double SUN_LAG_S = 1800;
   private static final List<String> MOTION =
-      List.of("drive", "stop", "engine", "walk", "wind", "slide-out", "settle", "sun");
+      List.of("drive", "stop", "engine", "walk", "wind", "slide-out", "tank", "sun", "rain");
   private static final List<String> VERBS =
-      Stream.concat(MOTION.stream(), SurroundingsReader.VERBS.stream()).toList();
+      Stream.of(MOTION, GroundworkReader.VERBS, SurroundingsReader.VERBS)
+          .flatMap(List::stream)
+          .toList();
 
   private final Happenings happenings;
   private final SurroundingsReader around = new SurroundingsReader();
   private final List<Climate.Sun> spells = new ArrayList<>();
-  private Attitude ground;
+  private final GroundworkReader groundwork;
+  private Site site;
   private double underWayFromS = Double.NaN;
   private double speedMps = DEFAULT_SPEED_MPS;
   private @Nullable Section lastDrive;
 
-  EventReader(Happenings happenings, Attitude ground) {
+  EventReader(CoachPlan coach, Happenings happenings, Site site) {
     this.happenings = happenings;
-    this.ground = ground;
+    this.groundwork = new GroundworkReader(coach, happenings);
+    this.site = site;
   }
 
   /** Reads one event; later ones must not lie before it. */
@@ -47,6 +55,8 @@ final class EventReader {
     String does = event.choice("does", null, VERBS);
     if (MOTION.contains(does)) {
       moving(does, atS, event);
+    } else if (GroundworkReader.VERBS.contains(does)) {
+      groundwork.read(does, atS, event);
     } else if (!does.isEmpty()) {
       around.read(does, atS, event);
     }
@@ -77,7 +87,15 @@ final class EventReader {
       case "slide-out" ->
           happenings.shift(
               atS, event.amount("lasts", Dimension.TIME, SLIDE_S), Course.SMOOTH, lean(event));
-      case "settle" -> settle(atS, event);
+      case "tank" ->
+          happenings.shift(
+              atS, event.amount("lasts", Dimension.TIME, TANK_S), Course.LINEAR, lean(event));
+      case "rain" ->
+          happenings.rain(
+              new Rain.Shower(
+                  atS,
+                  event.has("lasts") ? event.positive("lasts", Dimension.TIME, 1) : HOUR_S,
+                  event.amount("amount", Dimension.LENGTH, 0)));
       default ->
           spells.add(
               new Climate.Sun(
@@ -108,7 +126,8 @@ final class EventReader {
     speedMps = Math.max(0.5, event.amount("speed", Dimension.SPEED, DEFAULT_SPEED_MPS));
     if (event.has("lasts")) {
       double endS = atS + event.amount("lasts", Dimension.TIME, 0);
-      happenings.travel(atS, Math.max(atS, endS - DEFAULT_BRAKING_S), endS, speedMps, ground);
+      double brakeS = Math.max(atS, endS - DEFAULT_BRAKING_S);
+      happenings.travel(new Happenings.Trip(atS, brakeS, endS, speedMps), site);
     } else {
       underWayFromS = atS;
       lastDrive = event;
@@ -118,24 +137,13 @@ final class EventReader {
   /** Braking begins at the event and lasts as it says; then the coach stands. */
   private void stop(double atS, Section event) {
     double brakingS = event.amount("lasts", Dimension.TIME, DEFAULT_BRAKING_S);
-    if (Stream.of("roll", "pitch", "slope", "heading").anyMatch(event::has)) {
-      ground = SiteReader.lie(event);
-    }
+    site = SiteReader.site(event, site);
     if (Double.isNaN(underWayFromS)) {
       event.complain("does", "a drive before it");
       return;
     }
-    happenings.travel(underWayFromS, atS, atS + brakingS, speedMps, ground);
+    happenings.travel(new Happenings.Trip(underWayFromS, atS, atS + brakingS, speedMps), site);
     underWayFromS = Double.NaN;
-  }
-
-  private void settle(double atS, Section event) {
-    Course course =
-        Course.valueOf(
-            event
-                .choice("law", "linear", List.of("linear", "log"))
-                .toUpperCase(java.util.Locale.ROOT));
-    happenings.shift(atS, event.amount("lasts", Dimension.TIME, 0), course, lean(event));
   }
 
   /** Checks what only the whole timeline shows. */

@@ -1,8 +1,13 @@
 package io.pitchwatch.sim.scenario;
 
 import io.pitchwatch.sim.world.Attitude;
+import io.pitchwatch.sim.world.Chassis;
 import io.pitchwatch.sim.world.Climate;
+import io.pitchwatch.sim.world.Ground;
 import io.pitchwatch.sim.world.Happenings;
+import io.pitchwatch.sim.world.Site;
+import io.pitchwatch.sim.world.Soil;
+import io.pitchwatch.sim.world.Surface;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,8 +22,6 @@ final class ScenarioReader {
   private static final double DAY_S = 86400;
   private static final double HOUR_S = 3600;
   private static final double MINUTE_S = 60;
-  private static final List<String> SURFACES =
-      List.of("concrete", "asphalt", "gravel", "grass", "soft");
 
   /** Parts of a coach's config that concern the service alone. */
   private static final String[] FOR_THE_SERVICE = {
@@ -40,9 +43,10 @@ final class ScenarioReader {
     String name = top.text("name", source.name().replaceFirst("^.*/", "").replace(".toml", ""));
     long seed = top.whole("seed", 1, Long.MIN_VALUE, Long.MAX_VALUE);
     List<SensorSetup> sensors = sensors(top, coach);
-    Attitude site = site(top.table("site"));
-    Happenings happenings = new Happenings(seed, site);
-    EventReader events = new EventReader(happenings, site);
+    Site site = site(top.table("site"));
+    CoachPlan plan = CoachReader.read(coach, rollArmM(top.table("body")));
+    Happenings happenings = new Happenings(seed, plan.chassis(), site);
+    EventReader events = new EventReader(plan, happenings, site);
     List<Section> timeline = new ArrayList<>(top.tables("event"));
     timeline.sort(Comparator.comparingDouble(event -> event.quantity("at", Dimension.TIME, 0)));
     timeline.forEach(events::read);
@@ -78,9 +82,10 @@ final class ScenarioReader {
   }
 
   private List<SensorSetup> sensors(Section top, Section coach) {
-    SensorReader reader = new SensorReader(source, complaints);
     List<Section> own = top.tables("sensor");
-    List<Section> sections = own.isEmpty() ? coach.tables("sensor") : own;
+    boolean lent = own.isEmpty() && coach != top;
+    List<Section> sections = lent ? coach.tables("sensor") : own;
+    SensorReader reader = new SensorReader(source, complaints, lent);
     List<SensorSetup> sensors = new ArrayList<>();
     for (Section section : sections) {
       SensorSetup sensor = reader.read(section);
@@ -97,13 +102,19 @@ final class ScenarioReader {
     return sensors;
   }
 
-  private Attitude site(Section section) {
-    section.text("name", "");
-    section.choice("surface", "grass", SURFACES);
-    section.quantity("stiffness", Dimension.PRESSURE, 0);
-    Attitude lie = SiteReader.lie(section);
+  private static Site site(Section section) {
+    section.leave("name");
+    Ground ground = new Ground(Attitude.LEVEL, Surface.GRASS.modulusPa());
+    Site usual = new Site(ground, Soil.of(Surface.GRASS), Site.USUALLY_UNEVEN);
+    Site site = SiteReader.site(section, usual);
     section.finish();
-    return lie;
+    return site;
+  }
+
+  private static double rollArmM(Section section) {
+    double armM = section.amount("roll-arm", Dimension.LENGTH, Chassis.USUAL_ROLL_ARM_M);
+    section.finish();
+    return armM;
   }
 
   private Climate climate(Section section, EventReader events) {

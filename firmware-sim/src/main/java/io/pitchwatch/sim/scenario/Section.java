@@ -95,6 +95,23 @@ final class Section {
     return found;
   }
 
+  /** A list of words; empty where absent or wrong. */
+  List<String> choices(String key, List<String> allowed) {
+    Object value = value(key);
+    if (value == null) {
+      return List.of();
+    }
+    List<String> found = new ArrayList<>();
+    if (value instanceof TomlArray array) {
+      array.toList().stream().filter(allowed::contains).forEach(word -> found.add("" + word));
+    }
+    if (!(value instanceof TomlArray array) || array.size() != found.size()) {
+      complain(key, "a list of " + String.join(" | ", allowed));
+      return List.of();
+    }
+    return found;
+  }
+
   /** A quantity that must be there, in the dimension's base unit; 0 if it was wrong. */
   double quantity(String key, Dimension dimension) {
     if (!has(key)) {
@@ -126,6 +143,15 @@ final class Section {
       return fallback;
     }
     return found;
+  }
+
+  /** A quantity above 0 that must be there; the stand-in if it was wrong. */
+  double positive(String key, Dimension dimension, double standIn) {
+    double found = has(key) ? quantity(key, dimension, standIn) : quantity(key, dimension);
+    if (has(key) && found <= 0) {
+      complain(key, "above 0");
+    }
+    return found > 0 ? found : standIn;
   }
 
   /** A plain number between two limits; the fallback where absent or wrong. */

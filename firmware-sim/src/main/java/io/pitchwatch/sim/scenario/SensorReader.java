@@ -15,8 +15,17 @@ final class SensorReader {
 
   private final Source source;
   private final List<Complaint> complaints;
+  private final boolean lent;
 
-  SensorReader(Source source, List<Complaint> complaints) {
+  /**
+   * A reader.
+   *
+   * @param source the file, beside which recordings lie
+   * @param complaints receives what is wrong
+   * @param lent whether the section belongs to a config, which has its own further keys
+   */
+  SensorReader(Source source, List<Complaint> complaints, boolean lent) {
+    this.lent = lent;
     this.source = source;
     this.complaints = complaints;
   }
@@ -30,8 +39,10 @@ final class SensorReader {
     Optional<SensorSetup.Tape> tape = tape(section);
     Part part = part(section, chip, tape.isPresent());
     double armM = section.quantity("height", Dimension.LENGTH, USUAL_ARM_M);
-    Mounting mounting = mounting(section.table("mounting"));
-    section.finish();
+    Mounting mounting = mounting(section.table("mounting"), section.table("mounting-error"));
+    if (!lent) {
+      section.finish();
+    }
     return new SensorSetup(chip, bus, address, part, new SensorSetup.Place(mounting, armM), tape);
   }
 
@@ -105,24 +116,32 @@ final class SensorReader {
     return found;
   }
 
-  private static Mounting mounting(Section section) {
-    Direction x = direction(section, "x", Direction.FORWARD);
-    Direction z = direction(section, "z", Direction.UP);
+  /** Two of x, y and z, or all; by default x forward, z up. */
+  private static Mounting mounting(Section axes, Section error) {
+    Optional<Direction> x = direction(axes, "x");
+    Optional<Direction> y = direction(axes, "y");
+    Optional<Direction> z = direction(axes, "z");
+    axes.finish();
     double[] offRad = {
-      section.quantity("roll", Dimension.ANGLE, 0),
-      section.quantity("pitch", Dimension.ANGLE, 0),
-      section.quantity("yaw", Dimension.ANGLE, 0)
+      error.quantity("roll", Dimension.ANGLE, 0),
+      error.quantity("pitch", Dimension.ANGLE, 0),
+      error.quantity("yaw", Dimension.ANGLE, 0)
     };
-    if (!x.isSquareTo(z)) {
-      section.complain("z", "a direction square to x");
-      z = x.isSquareTo(Direction.UP) ? Direction.UP : Direction.FORWARD;
+    error.finish();
+    if (axes.isPresent()) {
+      Optional<Direction[]> found = Direction.rightHanded(x, y, z);
+      if (found.isPresent()) {
+        return Mounting.of(found.get()[0], found.get()[2], offRad);
+      }
+      axes.complain("x", "two of x, y and z, square to each other; all three right-handed");
     }
-    section.finish();
-    return Mounting.of(x, z, offRad);
+    return Mounting.of(Direction.FORWARD, Direction.UP, offRad);
   }
 
-  private static Direction direction(Section section, String key, Direction fallback) {
-    String found = section.choice(key, fallback.label(), Direction.labels());
-    return Direction.valueOf(found.toUpperCase(Locale.ROOT));
+  private static Optional<Direction> direction(Section section, String key) {
+    String found = section.choice(key, "", Direction.labels());
+    return found.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Direction.valueOf(found.toUpperCase(Locale.ROOT)));
   }
 }

@@ -1,6 +1,11 @@
 package io.pitchwatch.sim.scenario;
 
 import io.pitchwatch.sim.world.Attitude;
+import io.pitchwatch.sim.world.Ground;
+import io.pitchwatch.sim.world.Site;
+import io.pitchwatch.sim.world.Soil;
+import io.pitchwatch.sim.world.Surface;
+import java.util.stream.Stream;
 
 /** Reads how the ground lies: roll and pitch, or a slope and where the coach heads on it. */
 final class SiteReader {
@@ -10,11 +15,33 @@ final class SiteReader {
   private SiteReader() {}
 
   /**
+   * Where the coach stands; what the section does not say is as it was before.
+   *
+   * @param before where it stood before
+   */
+  static Site site(Section section, Site before) {
+    boolean lies = Stream.of("roll", "pitch", "slope", "heading").anyMatch(section::has);
+    Attitude lie = lies ? lie(section) : before.ground().lie();
+    double modulusPa = before.ground().modulusPa();
+    Soil soil = before.soil();
+    if (section.has("surface")) {
+      String label = section.choice("surface", Surface.GRASS.label(), Surface.labels());
+      modulusPa = Surface.labelled(label).modulusPa();
+      soil = Soil.of(Surface.labelled(label));
+    }
+    if (section.has("stiffness")) {
+      modulusPa = section.positive("stiffness", Dimension.PRESSURE, modulusPa);
+    }
+    double uneven = section.number("uneven", before.uneven(), 0, 1);
+    return new Site(new Ground(lie, modulusPa), soil, uneven);
+  }
+
+  /**
    * The lean of the ground under the coach. On a plane of slope β a coach headed γ from the fall
    * line has tan pitch = tan β cos γ and tan roll = tan β sin γ (apparent dip); γ above 0 turns the
    * nose to the left of straight down, so that the right side is the low one.
    */
-  static Attitude lie(Section section) {
+  private static Attitude lie(Section section) {
     boolean bySlope = section.has("slope") || section.has("heading");
     if (bySlope && (section.has("roll") || section.has("pitch"))) {
       section.complain("slope", "either slope and heading, or roll and pitch");

@@ -1,5 +1,7 @@
 package io.pitchwatch.sim.world;
 
+import java.util.Locale;
+
 /** How something goes from nothing to all in a given time. */
 public enum Course {
   /** From rest to rest. */
@@ -25,6 +27,11 @@ public enum Course {
       return sinceS >= overS ? 1 : Math.log1p(9 * Math.max(0, sinceS / overS)) / Math.log(10);
     }
   };
+
+  /** A course by its name in files. */
+  public static Course labelled(String label) {
+    return valueOf(label.toUpperCase(Locale.ROOT));
+  }
 
   /**
    * The share that is done.

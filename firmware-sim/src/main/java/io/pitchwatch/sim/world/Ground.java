@@ -33,7 +33,8 @@ public record Ground(Attitude lie, double modulusPa) {
    * @param areaM2 on which it stands, square metres
    */
   double givesMPerN(double areaM2) {
-    return (1 - POISSON * POISSON) * STIFF_SQUARE / (modulusPa * Math.sqrt(areaM2));
+    double widthM = Math.sqrt(areaM2);
+    return Elastic.settlementM(1 / areaM2, widthM, STIFF_SQUARE, POISSON, modulusPa);
   }
 
   /** Height of the surface at a place, metres. */

@@ -23,7 +23,8 @@ public final class Parking {
   private final Equilibrium equilibrium;
   private final double[][] liftM;
   private final double[][] sunkM;
-  private final double[][] givesMPerN;
+  private final double[][] areaM2;
+  private final int[] laidTimes;
   private final double[][] padM;
   private final double[] extendedM;
   private boolean changed = true;
@@ -41,12 +42,13 @@ public final class Parking {
     int pairs = chassis.jackPairs().size();
     liftM = new double[axles][2];
     sunkM = new double[axles][2];
-    givesMPerN = new double[axles][2];
+    areaM2 = new double[axles][2];
+    laidTimes = new int[2 * axles];
     padM = new double[pairs][2];
     extendedM = new double[pairs];
     Arrays.fill(extendedM, Double.NEGATIVE_INFINITY);
     for (int i = 0; i < axles; i++) {
-      Arrays.fill(givesMPerN[i], ground.givesMPerN(chassis.axles().get(i).contactM2()));
+      Arrays.fill(areaM2[i], chassis.axles().get(i).contactM2());
     }
     equilibrium = new Equilibrium(chassis);
   }
@@ -57,32 +59,36 @@ public final class Parking {
   }
 
   /**
-   * Puts a stack under a wheel station, in place of what was there.
+   * Puts a stack under a wheel station, in place of what was there, on ground that has not sunk.
    *
    * @param axle id of the axle
    * @param side left or right
-   * @param heightM of the stack, metres; 0 for bare ground
-   * @param areaM2 on which the stack, or the tyre, stands on the ground, square metres
+   * @param stack what is put there
    */
-  public void lay(String axle, Side side, double heightM, double areaM2) {
-    Check.atLeast("heightM", heightM, 0);
-    Check.above("areaM2", areaM2, 0);
+  public void lay(String axle, Side side, Stack stack) {
     int index = chassis.axle(axle);
-    liftM[index][side.index()] = heightM;
-    givesMPerN[index][side.index()] = ground.givesMPerN(areaM2);
+    liftM[index][side.index()] = stack.heightM();
+    sunkM[index][side.index()] = 0;
+    areaM2[index][side.index()] = stack.areaM2();
+    laidTimes[2 * index + side.index()]++;
     changed = true;
   }
 
+  /** Height of the stack under a wheel station, metres. */
+  double layM(String axle, Side side) {
+    return liftM[chassis.axle(axle)][side.index()];
+  }
+
   /**
-   * Lets the ground under a wheel station sink, in all, by so much.
+   * Lets the ground under a wheel station sink further.
    *
    * @param axle id of the axle
    * @param side left or right
-   * @param depthM metres, downwards
+   * @param byM metres, downwards
    */
-  public void sink(String axle, Side side, double depthM) {
-    Check.finite("depthM", depthM);
-    sunkM[chassis.axle(axle)][side.index()] = depthM;
+  public void sink(String axle, Side side, double byM) {
+    Check.finite("byM", byM);
+    sunkM[chassis.axle(axle)][side.index()] += byM;
     changed = true;
   }
 
@@ -131,10 +137,33 @@ public final class Parking {
     return equilibrium.attitude();
   }
 
-  /** Load of a wheel station, N. */
-  double wheelN(int axle, int side) {
+  /** How often something was laid under a wheel; wheels count axle by axle, left then right. */
+  int laidTimes(int wheel) {
+    return laidTimes[wheel];
+  }
+
+  /** Lets the ground under a wheel sink further, metres. */
+  void sink(int wheel, double byM) {
+    sunkM[wheel / 2][wheel % 2] += byM;
+    changed = true;
+  }
+
+  /** Pressure on the ground under a wheel, Pa. */
+  double pressurePa(int wheel) {
     settleDown();
-    return equilibrium.wheelN(axle, side);
+    return equilibrium.wheelN(wheel / 2, wheel % 2) / areaM2[wheel / 2][wheel % 2];
+  }
+
+  /** How far the ground gave at once under a wheel, metres. */
+  double pressedM(int wheel) {
+    settleDown();
+    double loadN = equilibrium.wheelN(wheel / 2, wheel % 2);
+    return loadN * ground.givesMPerN(areaM2[wheel / 2][wheel % 2]);
+  }
+
+  /** Width of what stands on the ground under a wheel, metres. */
+  double widthM(int wheel) {
+    return Math.sqrt(areaM2[wheel / 2][wheel % 2]);
   }
 
   /** Everything about the equilibrium. */
@@ -191,7 +220,7 @@ public final class Parking {
       for (int side = 0; side < 2; side++) {
         double yM = SIDES[side].sign() * axle.trackM() / 2;
         double heightM = ground.heightM(axle.xM(), yM) + liftM[i][side] - sunkM[i][side];
-        equilibrium.wheelStandsOn(i, side, heightM, givesMPerN[i][side]);
+        equilibrium.wheelStandsOn(i, side, heightM, ground.givesMPerN(areaM2[i][side]));
       }
     }
     for (int i = 0; i < extendedM.length; i++) {

@@ -2,6 +2,7 @@ package io.pitchwatch.sim.world;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A place in the coach from which its motion is felt. Times may be asked in any order; asking them
@@ -12,12 +13,17 @@ import java.util.List;
  */
 public final class Seat {
 
+  /** A turn not worth working out anew: a hundredth of a millionth of g. */
+  private static final double NOTHING_RAD = 1e-8;
+
   private final CoachWorld world;
   private final Sway sway;
   private final Sway standing;
   private final List<Influence> moving = new ArrayList<>();
   private double validFromS = Double.POSITIVE_INFINITY;
   private double validUntilS = Double.NEGATIVE_INFINITY;
+  private boolean underWay;
+  private Stance.@Nullable Piece piece;
   private double upRollRad = Double.NaN;
   private double upPitchRad = Double.NaN;
   private double upX;
@@ -39,7 +45,9 @@ public final class Seat {
    */
   public void specificForce(double timeS, double cornerHz, double[] outG) {
     gather(timeS, cornerHz);
-    if (sway.rollRad != upRollRad || sway.pitchRad != upPitchRad) {
+    double turnedRad =
+        Math.max(Math.abs(sway.rollRad - upRollRad), Math.abs(sway.pitchRad - upPitchRad));
+    if (!(turnedRad <= NOTHING_RAD)) {
       turnUp(sway.rollRad, sway.pitchRad);
     }
     outG[0] = upX + sway.forwardG;
@@ -63,8 +71,10 @@ public final class Seat {
     for (int i = 0; i < moving.size(); i++) {
       moving.get(i).add(timeS, sway);
     }
-    if (world.underWay(timeS)) {
-      world.stands().add(timeS, sway);
+    if (piece != null) {
+      sway.lean(piece.rollRad(timeS), piece.pitchRad(timeS));
+    } else if (underWay) {
+      world.stands().addUnderWay(timeS, sway);
     }
   }
 
@@ -89,8 +99,16 @@ public final class Seat {
         }
       }
     }
-    if (!world.underWay(timeS)) {
-      world.stands().add(timeS, standing);
+    piece = null;
+    underWay = world.underWay(timeS);
+    if (!underWay) {
+      Stance.Piece found = world.stands().piece(timeS);
+      validUntilS = Math.min(validUntilS, found.toS());
+      if (found.isSteady()) {
+        standing.lean(found.to().rollRad(), found.to().pitchRad());
+      } else {
+        piece = found;
+      }
     }
   }
 

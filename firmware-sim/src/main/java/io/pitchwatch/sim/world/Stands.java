@@ -1,69 +1,69 @@
 package io.pitchwatch.sim.world;
 
-import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Where the coach stands one after the other, and how it leans there; on the way from one to the
- * next the lean goes over smoothly.
- */
+/** Where the coach stands one after the other; on the way the lean goes over smoothly. */
 final class Stands {
 
-  private final List<Stand> stands = new ArrayList<>();
+  private final List<Stance> stances;
+  private final List<Double> leavesS;
 
   /**
-   * The first stand, from the beginning of time.
+   * Stands in order of time.
    *
-   * @param attitude how the coach leans there
+   * @param stances where it stands; the first from the beginning of time
+   * @param leavesS when it sets off from each of them but the last, seconds
    */
-  Stands(Attitude attitude) {
-    stands.add(new Stand(Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, attitude));
-  }
-
-  /** Leaves the last stand at a time and reaches the next at another, seconds. */
-  void move(double leaveS, double arriveS, Attitude attitude) {
-    stands.add(new Stand(leaveS, arriveS, attitude));
-  }
-
-  /** The lean of the ground under the coach, and whether it is under way. */
-  void add(double timeS, Sway sway) {
-    Stand here = at(timeS);
-    double rollRad = here.attitude.rollRad();
-    double pitchRad = here.attitude.pitchRad();
-    if (timeS < here.arriveS) {
-      Attitude from = stands.get(stands.indexOf(here) - 1).attitude;
-      double done = Ramp.smooth(timeS, here.leaveS, here.arriveS);
-      rollRad = from.rollRad() + done * (rollRad - from.rollRad());
-      pitchRad = from.pitchRad() + done * (pitchRad - from.pitchRad());
-    }
-    sway.lean(rollRad, pitchRad);
+  Stands(List<Stance> stances, List<Double> leavesS) {
+    this.stances = List.copyOf(stances);
+    this.leavesS = List.copyOf(leavesS);
   }
 
   boolean underWay(double timeS) {
-    return timeS < at(timeS).arriveS;
+    int here = index(timeS);
+    return here < leavesS.size() && timeS >= leavesS.get(here);
   }
 
-  /** The next instant after which the coach sets off or stands, seconds. */
+  /** The piece of the lean's course in which an instant at rest lies. */
+  Stance.Piece piece(double timeS) {
+    int here = index(timeS);
+    Stance.Piece piece = stances.get(here).piece(timeS);
+    double leaveS = here < leavesS.size() ? leavesS.get(here) : Double.POSITIVE_INFINITY;
+    if (piece.toS() <= leaveS) {
+      return piece;
+    }
+    Attitude at =
+        piece.isSteady() ? piece.to() : new Attitude(piece.rollRad(leaveS), piece.pitchRad(leaveS));
+    return new Stance.Piece(piece.fromS(), leaveS, piece.from(), at);
+  }
+
+  /** The lean on the way from one stand to the next. */
+  void addUnderWay(double timeS, Sway sway) {
+    int here = index(timeS);
+    double leaveS = leavesS.get(here);
+    double arriveS = stances.get(here + 1).startS();
+    Stance.Piece left = stances.get(here).piece(leaveS);
+    Stance.Piece reached = stances.get(here + 1).piece(arriveS);
+    double done = Ramp.smooth(timeS, leaveS, arriveS);
+    sway.lean(
+        (1 - done) * left.rollRad(leaveS) + done * reached.from().rollRad(),
+        (1 - done) * left.pitchRad(leaveS) + done * reached.from().pitchRad());
+  }
+
+  /** The next instant after this one at which the coach sets off or comes to rest, seconds. */
   double nextChangeS(double timeS) {
-    double next = Double.POSITIVE_INFINITY;
-    for (Stand stand : stands) {
-      if (stand.leaveS > timeS) {
-        next = Math.min(next, stand.leaveS);
-      } else if (stand.arriveS > timeS) {
-        next = Math.min(next, stand.arriveS);
-      }
+    int here = index(timeS);
+    if (here == leavesS.size()) {
+      return Double.POSITIVE_INFINITY;
     }
-    return next;
+    return timeS < leavesS.get(here) ? leavesS.get(here) : stances.get(here + 1).startS();
   }
 
-  private Stand at(double timeS) {
-    for (int i = stands.size() - 1; i > 0; i--) {
-      if (timeS >= stands.get(i).leaveS) {
-        return stands.get(i);
-      }
+  private int index(double timeS) {
+    int here = stances.size() - 1;
+    while (here > 0 && timeS < stances.get(here).startS()) {
+      here--;
     }
-    return stands.get(0);
+    return here;
   }
-
-  private record Stand(double leaveS, double arriveS, Attitude attitude) {}
 }

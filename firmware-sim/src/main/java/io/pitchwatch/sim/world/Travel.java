@@ -3,15 +3,11 @@ package io.pitchwatch.sim.world;
 /**
  * Under way from one rest to the next: pulling away, the road, braking.
  *
- * @param startS when the coach pulls away, seconds
- * @param brakeS when it begins to brake, seconds
- * @param endS when it stands, seconds
- * @param speedMps cruising speed, m/s
+ * @param trip when and how fast
  * @param seed of the road
  * @param road its slopes and bends
  */
-record Travel(double startS, double brakeS, double endS, double speedMps, long seed, Road road)
-    implements Influence {
+record Travel(Happenings.Trip trip, long seed, Road road) implements Influence {
 
   private static final double TWO_PI = 2 * Math.PI;
   private static final double PULL_AWAY_MPS2 = 0.9;
@@ -22,16 +18,27 @@ record Travel(double startS, double brakeS, double endS, double speedMps, long s
   private static final double ROAD_PERIOD_S = 4;
   private static final double[] LINES_HZ = {1.1, 1.7, 2.6, 3.9, 6.1, 8.7, 11.3, 15.9};
 
-  Travel(double startS, double brakeS, double endS, double speedMps, long seed) {
-    this(startS, brakeS, endS, speedMps, seed, Road.of(seed));
+  Travel(Happenings.Trip trip, long seed) {
+    this(trip, seed, Road.of(seed));
+  }
+
+  @Override
+  public double startS() {
+    return trip.startS();
+  }
+
+  @Override
+  public double endS() {
+    return trip.endS();
   }
 
   @Override
   public void add(double timeS, Sway sway) {
-    double pullS = speedMps / PULL_AWAY_MPS2;
+    double pullS = trip.speedMps() / PULL_AWAY_MPS2;
     double pace =
-        Ramp.smooth(timeS, startS, startS + pullS) * (1 - Ramp.smooth(timeS, brakeS, endS));
-    double rough = pace * Math.min(1, 0.3 + speedMps / FULL_ROUGHNESS_MPS);
+        Ramp.smooth(timeS, trip.startS(), trip.startS() + pullS)
+            * (1 - Ramp.smooth(timeS, trip.brakeS(), trip.endS()));
+    double rough = pace * Math.min(1, 0.3 + trip.speedMps() / FULL_ROUGHNESS_MPS);
     double lean = rough * ROAD_LEAN_RAD;
     sway.lean(lean * road.camber().at(timeS), lean * road.grade().at(timeS));
     sway.leftG += rough * BEND_G * road.bends().at(timeS);
@@ -47,12 +54,13 @@ record Travel(double startS, double brakeS, double endS, double speedMps, long s
 
   /** Acceleration along the road from the change of speed, g: speed follows the smooth ramps. */
   private double along(double timeS, double pullS) {
-    if (timeS < startS + pullS) {
-      return speedMps / pullS * bell((timeS - startS) / pullS) / Sway.G;
+    double speed = trip.speedMps();
+    if (timeS < trip.startS() + pullS) {
+      return speed / pullS * bell((timeS - trip.startS()) / pullS) / Sway.G;
     }
-    if (timeS > brakeS && endS > brakeS) {
-      double brakingS = endS - brakeS;
-      return -speedMps / brakingS * bell((timeS - brakeS) / brakingS) / Sway.G;
+    double brakingS = trip.endS() - trip.brakeS();
+    if (timeS > trip.brakeS() && brakingS > 0) {
+      return -speed / brakingS * bell((timeS - trip.brakeS()) / brakingS) / Sway.G;
     }
     return 0;
   }

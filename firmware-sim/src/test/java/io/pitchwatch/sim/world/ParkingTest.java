@@ -53,7 +53,7 @@ class ParkingTest {
   @Test
   void liftOfOneAxleTurnsTheBodyByItsShareOfStiffness() {
     Parking parking = new Parking(heron(0), Ground.rock());
-    parking.lay("rear", Side.RIGHT, 0.04, 0.1);
+    parking.lay("rear", Side.RIGHT, new Stack(0.04, 0.1));
     double share = 1.9 / 2.9;
     assertEquals(-share * 0.04 / 1.83, Math.tan(parking.attitude().rollRad()), 1e-9);
     double rearRises = 0.04 / 2;
@@ -63,7 +63,7 @@ class ParkingTest {
   @Test
   void wheelThatLosesItsLoadHangs() {
     Parking parking = new Parking(heron(0.5), Ground.rock());
-    parking.lay("front", Side.LEFT, 0.30, 0.05);
+    parking.lay("front", Side.LEFT, new Stack(0.30, 0.05));
     Pose pose = parking.pose();
     assertTrue(pose.wheel("front", Side.RIGHT).orElseThrow().hangs());
     assertFalse(pose.brakedTyreHangs());
@@ -120,7 +120,7 @@ class ParkingTest {
   void softGroundGivesUnderTheWheels() {
     Ground soft = new Ground(Attitude.LEVEL, 5e6);
     Parking parking = new Parking(heron(0), soft);
-    parking.lay("rear", Side.RIGHT, 0, 1);
+    parking.lay("rear", Side.RIGHT, new Stack(0, 1));
     assertTrue(
         parking.attitude().rollRad() < 0, "the side with the wider sheet under it sinks less");
   }
@@ -147,7 +147,9 @@ class ParkingTest {
       Parking parking = new Parking(chassis, ground);
       for (Axle axle : chassis.axles()) {
         parking.lay(
-            axle.id(), random.nextBoolean() ? Side.LEFT : Side.RIGHT, random.nextDouble(0.16), 0.1);
+            axle.id(),
+            random.nextBoolean() ? Side.LEFT : Side.RIGHT,
+            new Stack(random.nextDouble(0.16), 0.1));
       }
       if (random.nextBoolean()) {
         parking.raise("front", random.nextDouble(0.06));
