@@ -69,8 +69,11 @@ public final class Scenario {
     if (complaints.isEmpty()) {
       return new ScenarioReading.Understood(scenario);
     }
-    complaints.sort(Comparator.comparing(Complaint::file).thenComparingInt(Complaint::line));
-    return new ScenarioReading.Refused(complaints);
+    return new ScenarioReading.Refused(
+        complaints.stream()
+            .distinct()
+            .sorted(Comparator.comparing(Complaint::file).thenComparingInt(Complaint::line))
+            .toList());
   }
 
   /** What the scenario is called. */

@@ -44,7 +44,7 @@ final class ScenarioReader {
     long seed = top.whole("seed", 1, Long.MIN_VALUE, Long.MAX_VALUE);
     List<SensorSetup> sensors = sensors(top, coach);
     Site site = site(top.table("site"));
-    CoachPlan plan = CoachReader.read(coach, rollArmM(top.table("body")));
+    CoachPlan plan = CoachReader.read(coach, rollArmM(top.table("body"), coach.has("axle")));
     Happenings happenings = new Happenings(seed, plan.chassis(), site);
     EventReader events = new EventReader(plan, happenings, site);
     List<Section> timeline = new ArrayList<>(top.tables("event"));
@@ -104,15 +104,17 @@ final class ScenarioReader {
 
   private static Site site(Section section) {
     section.leave("name");
-    Ground ground = new Ground(Attitude.LEVEL, Surface.GRASS.modulusPa());
-    Site usual = new Site(ground, Soil.of(Surface.GRASS), Site.USUALLY_UNEVEN);
+    Ground ground = new Ground(Attitude.LEVEL, Surface.CONCRETE.modulusPa());
+    Site usual = new Site(ground, Soil.of(Surface.CONCRETE), Site.USUALLY_UNEVEN);
     Site site = SiteReader.site(section, usual);
     section.finish();
     return site;
   }
 
-  private static double rollArmM(Section section) {
-    double armM = section.amount("roll-arm", Dimension.LENGTH, Chassis.USUAL_ROLL_ARM_M);
+  /** A coach that nobody described leans as the ground does. */
+  private static double rollArmM(Section section, boolean described) {
+    double usualM = described ? Chassis.USUAL_ROLL_ARM_M : 0;
+    double armM = section.amount("roll-arm", Dimension.LENGTH, usualM);
     section.finish();
     return armM;
   }
