@@ -12,6 +12,9 @@ import java.util.concurrent.locks.LockSupport;
  */
 public final class CoachLink implements AutoCloseable {
 
+  /** All daemons call themselves so, followed by the coach's id. */
+  public static final String CLIENT_ID_PREFIX = "pitchwatch-";
+
   /** Longest rest between two rounds: how late the link may notice that a report grew old. */
   private static final long REST_NANOS = TimeUnit.MILLISECONDS.toNanos(250);
 

@@ -19,7 +19,6 @@ import java.util.concurrent.TimeUnit;
 /** Keeps one connection to the broker, by making a new one whenever the last one ended. */
 final class Connection implements SessionEvents {
 
-  private static final String CLIENT_ID_PREFIX = "pitchwatch-";
   private static final int MOST_STRAYS = 8;
   private static final int MOST_REFUSALS = 16;
   private static final long CLOSING_MILLIS = TimeUnit.SECONDS.toMillis(2);
@@ -47,7 +46,7 @@ final class Connection implements SessionEvents {
     this.plan =
         new SessionPlan(
             settings.broker(),
-            CLIENT_ID_PREFIX + topics.device(),
+            CoachLink.CLIENT_ID_PREFIX + topics.device(),
             settings.credentials(),
             settings.caFile(),
             Optional.of(Publication.standing(topics.state(), Payload.of(DeviceState.LOST.word()))),

@@ -10,6 +10,7 @@ import io.pitchwatch.mqtt.link.Publication;
 import io.pitchwatch.mqtt.tree.DeviceTree;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Keeps home-automation hubs informed of what there is to show. */
 final class HubLink {
@@ -33,9 +34,14 @@ final class HubLink {
   /** The announcements, and the removal of one that is no longer wanted. */
   List<Publication> all() {
     List<Publication> all = new ArrayList<>();
-    hubs.forEach(hub -> all.add(Publication.standing(hub.config(), message)));
-    formerHubs.forEach(hub -> all.add(Publication.removal(hub.config())));
+    hubs.forEach(hub -> all.add(announcement(hub, message)));
+    formerHubs.forEach(hub -> all.add(announcement(hub, Payload.NOTHING)));
     return all;
+  }
+
+  /** Quality of service 1: many brokers do not let us announce, and Paho survives that refusal. */
+  private static Publication announcement(HubTopics hub, Payload payload) {
+    return new Publication(hub.config(), payload, 1, true, Optional.empty(), Optional.empty());
   }
 
   /** Where hubs say that they came up. */

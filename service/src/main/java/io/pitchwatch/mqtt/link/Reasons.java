@@ -42,6 +42,14 @@ final class Reasons {
               + "; do two daemons serve the same coach id?");
     }
     MqttException thrown = response.getException();
+    if (thrown != null && thrown.getReasonCode() == MqttReturnCode.RETURN_CODE_NOT_AUTHORIZED) {
+      // Paho gives up the whole connection when one message of quality of service 2 is denied.
+      return new Standing.Unwelcome(
+          "the broker at "
+              + plan.broker()
+              + " does not let us publish; check the rights of "
+              + who());
+    }
     String why =
         thrown == null ? "the broker ended it, reason " + response.getReturnCode() : cause(thrown);
     return new Standing.Lost("connection to " + plan.broker() + " lost: " + why);
@@ -59,6 +67,10 @@ final class Reasons {
     return plan.credentials()
         .map(c -> "check user " + c.user() + " and the password in " + c.passwordFile())
         .orElse("it asks for a user and a password, and none are configured");
+  }
+
+  private String who() {
+    return plan.credentials().map(c -> "user " + c.user()).orElse("clients without a user");
   }
 
   private static String cause(Throwable thrown) {

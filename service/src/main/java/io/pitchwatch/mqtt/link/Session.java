@@ -14,6 +14,7 @@ import org.eclipse.paho.mqttv5.common.MqttException;
 import org.eclipse.paho.mqttv5.common.MqttMessage;
 import org.eclipse.paho.mqttv5.common.MqttSubscription;
 import org.eclipse.paho.mqttv5.common.packet.MqttProperties;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -215,18 +216,21 @@ public final class Session {
 
   private TokenListener delivery(String topic) {
     return new TokenListener(
-        token -> {
-          underWay.decrementAndGet();
-          int[] codes = token.getReasonCodes();
-          if (codes != null && codes.length > 0 && codes[0] >= FIRST_FAILURE_CODE) {
-            events.refused(topic, "the broker does not let us publish there, reason " + codes[0]);
-          }
-          events.stirred();
-        },
-        thrown -> {
-          underWay.decrementAndGet();
-          events.stirred();
-        });
+        token -> delivered(topic, firstOf(token.getReasonCodes())),
+        // When a connection breaks, all that was under way fails for the reason it broke.
+        thrown -> delivered(topic, 0));
+  }
+
+  private void delivered(String topic, int code) {
+    underWay.decrementAndGet();
+    if (code >= FIRST_FAILURE_CODE) {
+      events.refused(topic, "the broker does not let us publish there, reason " + code);
+    }
+    events.stirred();
+  }
+
+  private static int firstOf(int @Nullable [] codes) {
+    return codes == null || codes.length == 0 ? 0 : codes[0];
   }
 
   private void move(Standing next) {
