@@ -17,6 +17,7 @@ final class PageFiles {
   private static final List<String> OWN =
       List.of(
           "app.js",
+          "arrange.js",
           "cards.js",
           "commands.js",
           "connection.js",
@@ -28,8 +29,10 @@ final class PageFiles {
           "lean.js",
           "manifest.webmanifest",
           "model.js",
+          "plancard.js",
           "setup.js",
           "signin.js",
+          "stack.js",
           "style.css",
           "text.js",
           "tree.js",

@@ -6,7 +6,9 @@ import { Commands } from "./commands.js";
 import { Model } from "./model.js";
 import { Tree } from "./tree.js";
 import { SignIn, forgetWho, takeFragment, where, who } from "./signin.js";
-import { StayChooser, Taste, wireZero } from "./setup.js";
+import { StayChooser, Taste, showDescribed, tellAt, wireZero } from "./setup.js";
+import { arrange } from "./arrange.js";
+import { showLaid, showPlan } from "./plancard.js";
 import { showCards } from "./cards.js";
 import { showFloor } from "./floorcard.js";
 import { byId, h, setData, setHidden, setText } from "./dom.js";
@@ -34,14 +36,19 @@ class Page {
       onMessage: (path, payload, retained) => this.#message(path, payload, retained),
     });
     this.commands = new Commands((path, payload) => this.connection.publish(path, payload));
-    const ready = () => this.#model.view(true).device === "ready";
-    this.taste = new Taste(settings, () => this.#soon());
-    this.stay = new StayChooser(this.commands, settings, ready);
-    wireZero(this.commands, ready);
+    this.taste = new Taste(settings, () => {
+      showDescribed(this.#described(), this.taste.units);
+      this.#soon();
+    });
+    this.stay = new StayChooser(settings, (...asked) => this.#ask(...asked), this.commands);
+    wireZero((...asked) => this.#ask(...asked));
     this.signIn = new SignIn(settings, () => this.connect());
     byId("retry").addEventListener("click", () => this.connection.hurry());
     byId("sign-out").addEventListener("click", () => this.#signOut());
+    byId("change").addEventListener("click", () => this.#signOut());
+    byId("plan-laid").addEventListener("click", () => this.#lay(this.#model.view(true).plan.wheels, "plan-answer"));
     addEventListener("online", () => this.connection.hurry());
+    addEventListener("hashchange", () => takeFragment() && this.connect());
     this.#watchSleep();
     setInterval(() => this.#draw(), REDRAW_MS);
   }
@@ -54,16 +61,19 @@ class Page {
     document.title = text.title(name(this.at.coach));
     const reader = who() ?? (this.#settings.signIn ? null : { user: "", password: "" });
     if (reader === null) {
-      this.#ask("");
+      this.#askWho("");
       return;
     }
     this.#tree.clear();
+    const user = reader.user === "" ? text.setUp.where.nobody : text.setUp.where.user(reader.user);
+    setText(byId("where"), `${text.setUp.where.broker(this.at.url, this.base)}, ${user}.`);
+    showDescribed(this.#described(), this.taste.units);
     this.signIn.hide();
     setHidden(byId("coach-view"), false);
     this.connection.open({ url: this.at.url, base: this.base, ...reader });
   }
 
-  #ask(problem) {
+  #askWho(problem) {
     setHidden(byId("coach-view"), true);
     this.signIn.show(problem);
     this.#draw();
@@ -73,7 +83,7 @@ class Page {
     forgetWho();
     this.connection.close();
     this.#tree.clear();
-    this.#ask("");
+    this.#askWho("");
   }
 
   #linked(state, detail) {
@@ -87,7 +97,7 @@ class Page {
         this.#soon();
       }, RETAINED_MS);
     } else if (state === "refused") {
-      this.#ask(text.signIn.refused[detail.reason]);
+      this.#askWho(text.signIn.refused[detail.reason]);
     }
     this.#soon();
   }
@@ -125,15 +135,42 @@ class Page {
     const live = this.#link.state === "live";
     const view = this.#model.view(live);
     const units = this.taste.units;
-    // Another coach than the one this page came with: its figures are not known here.
-    const settings = this.at.coach === this.#settings.coach ? this.#settings : {};
+    const settings = this.#described();
+    const shape = footing(settings.axles ?? []);
+    arrange(view);
     this.#showLink(view, live);
-    showFloor(view, footing(settings.axles ?? []), units);
-    showCards(view, settings, units, (id) => this.#seen(id, view));
+    showFloor(view, shape, units);
+    showPlan(view, settings, shape, units);
+    showLaid(view, (wheel) => this.#lay(view.laid.filter((each) => each !== wheel), "laid-answer"));
+    showCards(view, settings, units, {
+      onSeen: (id) => this.#ask("upkeep/acknowledge", id, "alert-answer"),
+      onQuiet: (id) =>
+        this.#ask("upkeep/shelve", JSON.stringify({ alert: id, minutes: 60 }), "alert-answer"),
+    });
     this.stay.show(view);
     setHidden(byId("phase"), view.phase === null);
     setText(byId("phase"), view.phase === null ? "" : text.phase[view.phase]);
     this.#tell(view);
+  }
+
+  /** Another coach than the one this page came with: its figures are not known here. */
+  #described() {
+    return this.at.coach === this.#settings.coach ? this.#settings : {};
+  }
+
+  #ask(path, payload, answer) {
+    const ready = this.#model.view(true).device === "ready";
+    const tell = tellAt(byId(answer));
+    this.commands.ask(path, payload, ready, (words, outcome) => {
+      tell(words, outcome);
+      this.#soon();
+    });
+  }
+
+  /** Tells the coach what lies under its tyres from now on. */
+  #lay(wheels, answer) {
+    const laid = wheels.map(({ axle, side, layers, stair }) => ({ axle, side, layers, stair }));
+    this.#ask("visit/laid", JSON.stringify({ wheels: laid }), answer);
   }
 
   #showLink(view, live) {
@@ -142,6 +179,7 @@ class Page {
     setData(byId("link"), "state", device);
     setText(byId("link-words"), this.#linkWords(device));
     setHidden(byId("retry"), state !== "waiting");
+    setHidden(byId("change"), state !== "waiting" || this.#link.everLive);
   }
 
   #linkWords(device) {
@@ -153,14 +191,6 @@ class Page {
       return text.link.reconnecting;
     }
     return text.link[device] ?? text.link.closed;
-  }
-
-  #seen(id, view) {
-    const answer = byId("alert-answer");
-    this.commands.ask("upkeep/acknowledge", id, view.device === "ready", (words, outcome) => {
-      answer.textContent = words;
-      setData(answer, "outcome", outcome);
-    });
   }
 
   /** A screen reader hears changes of state, not every digit and not every second. */
@@ -202,6 +232,8 @@ async function start() {
     setText(byId("link-words"), text.signIn.refused.settings);
     return;
   }
+  // Once more: the address may have changed while the settings were on their way.
+  takeFragment();
   new Page(settings).connect();
 }
 

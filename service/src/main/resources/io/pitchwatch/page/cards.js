@@ -3,16 +3,16 @@
 
 import { byId, h, keyed, setData, setHidden, setText } from "./dom.js";
 import { degrees, temperature } from "./units.js";
-import { lowEnd, lowSide } from "./lean.js";
 import { duration, name } from "./words.js";
 import { text } from "./text.js";
 
+/** Slower than this is shown as nothing, degrees an hour. */
 const SLOWEST_RATE = 0.0005;
 
 /** `current`: whether values of the tree may be shown as being so now. */
-export function showCards(view, settings, units, onSeen) {
+export function showCards(view, settings, units, answers) {
   const current = view.reading.status === "current";
-  showAlerts(view.alerts, onSeen);
+  showAlerts(view.alerts, answers);
   rows("fridge", view.fridges.map((each) => fridgeRow(each, settings, current)), "fridges");
   rows("ground", groundRows(view.ground, view.twist, current), "ground");
   rows("door", view.doors.map((each) => doorRow(each, current)), "doors");
@@ -90,15 +90,19 @@ function groundRows(ground, twist, current) {
 function settlingWords(ground) {
   const parts = [];
   if (Math.abs(ground.rollRate ?? 0) > SLOWEST_RATE) {
-    parts.push(text.ground.rate[lowSide(ground.rollRate, 3)](degrees(ground.rollRate, 3)));
+    parts.push(text.ground.rate[ground.rollRate > 0 ? "right" : "left"](rate(ground.rollRate)));
   }
   if (Math.abs(ground.pitchRate ?? 0) > SLOWEST_RATE) {
-    parts.push(text.ground.rate[lowEnd(ground.pitchRate, 3)](degrees(ground.pitchRate, 3)));
+    parts.push(text.ground.rate[ground.pitchRate > 0 ? "front" : "rear"](rate(ground.pitchRate)));
   }
   if (ground.hours !== null) {
     parts.push(text.ground.hours(duration(ground.hours * 3_600_000)));
   }
-  return text.join(parts);
+  return parts.join(". ");
+}
+
+function rate(degreesAnHour) {
+  return degrees(degreesAnHour, Math.abs(degreesAnHour) < 0.1 ? 3 : 2);
 }
 
 function doorRow(door, current) {
@@ -130,7 +134,7 @@ function sensorRow(sensor, units, ready) {
   };
 }
 
-function showAlerts(alerts, onSeen) {
+function showAlerts(alerts, { onSeen, onQuiet }) {
   setHidden(byId("alerts"), alerts.length === 0);
   keyed(
     byId("alert-list"),
@@ -138,7 +142,8 @@ function showAlerts(alerts, onSeen) {
     (item) =>
       h("li", {},
         h("p"),
-        h("button", { type: "button", click: () => onSeen(item.key) }, text.alerts.seen)),
+        h("button", { type: "button", click: () => onSeen(item.key) }, text.alerts.seen),
+        h("button", { type: "button", click: () => onQuiet(item.key) }, text.alerts.quiet)),
     (row, item) => setText(row.firstChild, item.words),
   );
 }

@@ -67,10 +67,12 @@ export function keyed(parent, items, create, update) {
   before.forEach((child) => child.remove());
 }
 
+const drawn = new WeakMap();
+
 /** Replaces the children only when the signature of what they show has changed. */
 export function redraw(parent, signature, draw) {
-  if (parent.dataset.drawn !== signature) {
-    parent.dataset.drawn = signature;
+  if (drawn.get(parent) !== signature) {
+    drawn.set(parent, signature);
     parent.replaceChildren(...draw());
   }
 }

@@ -2,6 +2,7 @@
 
 import { byId, h, redraw, setData, setText } from "./dom.js";
 import { floorplan } from "./floorplan.js";
+import { lowEnd, lowSide } from "./lean.js";
 import { decimalsFor, degrees } from "./units.js";
 import { duration, leanLines } from "./words.js";
 import { text } from "./text.js";
@@ -14,14 +15,14 @@ export function showFloor(view, footing, units) {
   setData(byId("floor"), "fresh", reading.status);
   setData(byId("verdict"), "level", LEVELS[floor.verdict]);
   setText(byId("verdict"), text.floor.verdict[floor.verdict]);
-  showLean(floor, reading, footing, units, decimals);
+  showLean(floor, reading, footing, units);
   setText(byId("reading"), readingWords(reading));
   setText(byId("sure"), floor.known ? sureWords(floor, decimals) : "");
   showPicture(floor, footing, units, decimals);
 }
 
-function showLean(floor, reading, footing, units, decimals) {
-  const lines = floor.known ? leanLines(floor.roll, floor.pitch, footing, units, decimals) : [];
+function showLean(floor, reading, footing, units) {
+  const lines = floor.known ? leanLines(floor, footing, units) : [];
   const unknown = reading.status === "none" ? text.floor.waiting : text.floor.unknown;
   redraw(byId("lean"), JSON.stringify([lines, unknown]), () =>
     lines.length === 0
@@ -41,10 +42,12 @@ function showLean(floor, reading, footing, units, decimals) {
 
 function readingWords(reading) {
   if (reading.status === "none") {
-    return text.reading.none;
+    return text.reading.none + ".";
   }
   if (reading.status === "current") {
-    return reading.ageMs < 2500 ? text.reading.now : text.reading.current(duration(reading.ageMs));
+    const when =
+      reading.ageMs < 2500 ? text.reading.now : text.reading.current(duration(reading.ageMs));
+    return when + ".";
   }
   const age =
     reading.ageMs === null ? text.reading.oldUnknown : text.reading.old(duration(reading.ageMs));
@@ -57,17 +60,22 @@ function sureWords(floor, decimals) {
     floor.uncertainty === null
       ? text.reading.notSure
       : text.reading.sure(degrees(2 * floor.uncertainty, Math.max(decimals, 2)));
-  return `${text.reading.state[floor.state]}, ${sure}`;
+  return `${text.reading.state[floor.state]}, ${sure}.`;
 }
 
 function showPicture(floor, footing, units, decimals) {
   const lean = floor.known
-    ? { roll: rounded(floor.roll, decimals), pitch: rounded(floor.pitch, decimals) }
+    ? {
+        roll: rounded(floor.roll, decimals),
+        pitch: rounded(floor.pitch, decimals),
+        side: lowSide(floor.roll, floor.uncertainty),
+        end: lowEnd(floor.pitch, floor.uncertainty),
+      }
     : null;
   const steady = floor.state === "steady";
   const signature = JSON.stringify([lean, units, steady, footing?.trackMm]);
   redraw(byId("floorplan"), signature, () => {
-    const picture = floorplan(lean, footing, units, { steady, decimals });
+    const picture = floorplan(lean, footing, units, steady);
     setText(byId("floorplan-words"), picture.words);
     setText(byId("floorplan-key"), picture.key);
     return [picture.drawing];

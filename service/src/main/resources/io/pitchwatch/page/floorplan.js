@@ -2,7 +2,7 @@
 // water stood on it. Lines are dashed until the reading is steady.
 
 import { s } from "./dom.js";
-import { heightMm, lowEnd, lowSide } from "./lean.js";
+import { heightMm } from "./lean.js";
 import { contourIntervals, length } from "./units.js";
 import { text } from "./text.js";
 
@@ -10,7 +10,7 @@ const WIDTH = 320;
 const HEIGHT = 400;
 const TOP = 26;
 const BOTTOM = 374;
-const MOST_LINES = 7;
+const MOST_LINES = 8;
 const LABEL_GAP_X = 46;
 const LABEL_GAP_Y = 15;
 
@@ -20,18 +20,18 @@ const NOMINAL = { axles: [], frontMm: 0, rearMm: -5000, wheelbaseMm: 5000, track
 /**
  * The drawing, and what it says in words.
  *
- * @param lean `{roll, pitch}` in degrees, or null
+ * @param lean `{roll, pitch}` in degrees and `{side, end}`, which are low; or null
  * @param footing the coach's size, or null
  */
-export function floorplan(lean, footing, units, { steady, decimals }) {
+export function floorplan(lean, footing, units, steady) {
   const shape = outline(footing ?? NOMINAL);
   const parts = [s("path", { d: shape.path, class: "hull" })];
   let words = text.picture.unknown;
   let key = "";
   if (lean) {
-    const field = contours(lean, shape, units, decimals);
+    const field = contours(lean, shape, units);
     parts.push(...water(field, shape), ...lines(field, shape, footing, units, steady));
-    words = describe(lean, field, footing, units, decimals);
+    words = describe(lean, field, footing, units);
     key = footing && field.step ? text.picture.lines(length(field.step, units)) : "";
   }
   parts.push(...wheels(footing, shape), nose(shape));
@@ -72,12 +72,10 @@ function outline(size) {
 }
 
 /** Heights over the drawing, measured from the lowest wheel, and the step between lines. */
-function contours(lean, shape, units, decimals) {
+function contours(lean, shape, units) {
   const { size } = shape;
-  const side = lowSide(lean.roll, decimals);
-  const end = lowEnd(lean.pitch, decimals);
-  const roll = side === "even" ? 0 : lean.roll;
-  const pitch = end === "even" ? 0 : lean.pitch;
+  const roll = lean.side === "even" ? 0 : lean.roll;
+  const pitch = lean.end === "even" ? 0 : lean.pitch;
   const corners = [size.frontMm, size.rearMm].flatMap((x) =>
     [size.trackMm / 2, -size.trackMm / 2].map((y) => heightMm(roll, pitch, x, y)),
   );
@@ -85,7 +83,7 @@ function contours(lean, shape, units, decimals) {
   const range = Math.max(...corners) - lowest;
   const step = contourIntervals(units).find((each) => range / each <= MOST_LINES) ?? range / 4;
   const at = (x, y) => heightMm(roll, pitch, shape.xMmAt(y), shape.yMmAt(x)) - lowest;
-  return { side, end, range, step: range >= step ? step : null, at };
+  return { range, step: range >= step ? step : null, at };
 }
 
 /** Bands between the lines, deepest where it is lowest. */
@@ -223,11 +221,11 @@ function nose(shape) {
   );
 }
 
-function describe(lean, field, footing, units, decimals) {
-  if (field.side === "even" && field.end === "even") {
+function describe(lean, field, footing, units) {
+  if (lean.side === "even" && lean.end === "even") {
     return text.floor.levelBoth + ".";
   }
-  const place = text.picture.place[`${field.side},${field.end}`];
+  const place = text.picture.place[`${lean.side},${lean.end}`];
   return footing
     ? text.picture.describe(place, length(field.range, units))
     : text.picture.describeByAngle(place);

@@ -38,14 +38,23 @@ export function alongMm(pitch, footing) {
   return footing.wheelbaseMm * Math.tan(Math.abs(pitch) * RAD);
 }
 
-/** "left", "right" or "even" at the given number of shown decimals. */
-export function lowSide(roll, decimals) {
-  const shown = Number(roll.toFixed(decimals));
-  return shown > 0 ? "right" : shown < 0 ? "left" : "even";
+/**
+ * Below this a lean is called even: over a track of 2 m it is less than 2 mm, thinner than anything
+ * one lays. So is a lean not told from zero by two standard errors. The tree's `low-side` and
+ * `low-end` follow the same rule.
+ */
+const EVEN_DEG = 0.05;
+
+function told(lean, uncertainty) {
+  return Math.abs(lean) >= EVEN_DEG && Math.abs(lean) >= 2 * (uncertainty ?? 0);
 }
 
-/** "front", "rear" or "even" at the given number of shown decimals. */
-export function lowEnd(pitch, decimals) {
-  const shown = Number(pitch.toFixed(decimals));
-  return shown > 0 ? "front" : shown < 0 ? "rear" : "even";
+/** "left", "right" or "even", for a roll and its standard error. */
+export function lowSide(roll, uncertainty) {
+  return !told(roll, uncertainty) ? "even" : roll > 0 ? "right" : "left";
+}
+
+/** "front", "rear" or "even", for a pitch and its standard error. */
+export function lowEnd(pitch, uncertainty) {
+  return !told(pitch, uncertainty) ? "even" : pitch > 0 ? "front" : "rear";
 }

@@ -45,6 +45,8 @@ export class Model {
         tree.text("visit/surface"),
         ["concrete", "asphalt", "gravel", "grass", "soft"],
       ),
+      plan: plan(tree.text("plan/headline"), tree.text("plan/document")),
+      laid: wheels(json(tree.text("visit/laid"))?.wheels),
       phase: oneOf(tree.text("visit/phase"), ["under-way", "arriving", "parked", "leaving"]),
     };
   }
@@ -124,4 +126,90 @@ export class Model {
       noise: number(tree.text(`sensor-${id}/noise`), 0, 90),
     };
   }
+}
+
+const MOST_MM = 10_000;
+const NO_PLAN = {
+  headline: null,
+  verdict: null,
+  wheels: [],
+  jacks: [],
+  after: null,
+  pieces: [],
+  reasons: [],
+  others: [],
+};
+
+/** The plan's document, every part of it judged; null when there is no plan. */
+function plan(headlineText, documentText) {
+  const document = json(documentText);
+  const headline = line(headlineText) ?? line(document?.headline);
+  if (document === null || Array.isArray(document)) {
+    return headline === null ? null : { ...NO_PLAN, headline };
+  }
+  return {
+    headline,
+    verdict: oneOf(document.verdict, ["good", "best-possible", "move"]),
+    wheels: wheels(document.wheels),
+    jacks: list(document.jacks).map(jack).filter(known),
+    after: lean(document.afterJacks) ?? lean(document.afterWheels),
+    pieces: list(document.pieces)
+      .map((each) => ({
+        piece: line(each?.piece),
+        used: figure(each?.used, 0, 1000),
+        of: figure(each?.of, 0, 1000),
+      }))
+      .filter(({ piece, used, of }) => piece !== null && used !== null && of !== null),
+    reasons: list(document.reasons).map((each) => line(each?.sentence ?? each?.text)).filter(known),
+    others: list(document.alternatives).map((each) => line(each?.headline)).filter(known),
+  };
+}
+
+function lean(value) {
+  const roll = figure(value?.rollDeg, -90, 90);
+  const pitch = figure(value?.pitchDeg, -90, 90);
+  return roll === null || pitch === null ? null : { roll, pitch, uncertainty: 0 };
+}
+
+/** What lies, or is to lie, under each tyre. */
+function wheels(value) {
+  return list(value)
+    .map((each) => ({
+      axle: line(each?.axle),
+      side: oneOf(each?.side, ["left", "right"]),
+      liftMm: figure(each?.liftMm, 0, MOST_MM),
+      layers: layers(each?.layers),
+      stair: list(each?.stair).map(layers),
+    }))
+    .filter(({ axle, side, layers: laid }) => axle !== null && side !== null && laid.length > 0);
+}
+
+function layers(value) {
+  return list(value)
+    .map((each) => ({ piece: line(each?.piece), abreast: figure(each?.abreast, 1, 100) }))
+    .filter(({ piece, abreast }) => piece !== null && abreast !== null);
+}
+
+function jack(value) {
+  const pair = line(value?.pair);
+  const raise = figure(value?.raiseMm, 0, MOST_MM);
+  if (pair === null || raise === null) {
+    return null;
+  }
+  const sides = (part) => {
+    const left = figure(part?.left, 0, MOST_MM);
+    const right = figure(part?.right, 0, MOST_MM);
+    return left === null || right === null ? null : { left, right };
+  };
+  return {
+    pair,
+    raise,
+    order: figure(value.order, 0, 100) ?? 0,
+    pads: sides(value.padMm),
+    travel: sides(value.travelMm),
+  };
+}
+
+function known(value) {
+  return value !== null;
 }

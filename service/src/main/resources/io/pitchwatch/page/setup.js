@@ -1,21 +1,31 @@
 // What the reader can change: stay, surface, zero, units and colours.
 
-import { byId, h, setData } from "./dom.js";
-import { degrees } from "./units.js";
+import { byId, h, keyed, setData, setText } from "./dom.js";
+import { degrees, length } from "./units.js";
+import { name } from "./words.js";
 import { text } from "./text.js";
 
 const UNITS = "pitchwatch.units";
 const LOOK = "pitchwatch.look";
 
+/** Shows what became of a command at a place of the page. */
+export function tellAt(element) {
+  return (words, outcome) => {
+    setText(element, words);
+    setData(element, "outcome", outcome);
+  };
+}
+
 /** Two groups of choices whose mark follows the coach's echo, not the reader's finger. */
 export class StayChooser {
+  #ask;
   #commands;
-  #ready = () => false;
   #groups;
 
-  constructor(commands, settings, ready) {
+  /** `ask(path, payload, answer)` asks the coach; `commands` knows what is still unanswered. */
+  constructor(settings, ask, commands) {
+    this.#ask = ask;
     this.#commands = commands;
-    this.#ready = ready;
     this.#groups = {
       stay: this.#group("stay-kind", "visit/stay", text.stay.kinds, (kind) => {
         const limit = settings.toleranceDeg?.[kind];
@@ -34,21 +44,13 @@ export class StayChooser {
     const inputs = new Map();
     for (const [value, words] of Object.entries(choices)) {
       const input = h("input", { type: "radio", name: id, value });
-      input.addEventListener("change", () => this.#choose(path, value));
+      input.addEventListener("change", () => this.#ask(path, value, "stay-answer"));
       byId(id)
         .querySelector(".choices")
         .append(h("label", {}, input, h("span", {}, words, h("small", {}, detail(value)))));
       inputs.set(value, input);
     }
     return inputs;
-  }
-
-  #choose(path, value) {
-    const answer = byId("stay-answer");
-    this.#commands.ask(path, value, this.#ready(), (words, outcome) => {
-      answer.textContent = words;
-      setData(answer, "outcome", outcome);
-    });
   }
 
   #mark(inputs, value, path) {
@@ -64,21 +66,58 @@ export class StayChooser {
 }
 
 /** Asks before it asks the coach. */
-export function wireZero(commands, ready) {
+export function wireZero(ask) {
   const question = byId("zero-question");
-  const answer = byId("zero-answer");
   byId("zero").addEventListener("click", () => {
     question.returnValue = "no";
     question.showModal();
   });
   question.addEventListener("close", () => {
     if (question.returnValue === "yes") {
-      commands.ask("upkeep/zero", "now", ready(), (words, outcome) => {
-        answer.textContent = words;
-        setData(answer, "outcome", outcome);
-      });
+      ask("upkeep/zero", "now", "zero-answer");
     }
   });
+}
+
+/** The coach's figures, as the owner wrote them. */
+export function showDescribed(settings, units) {
+  const say = text.setUp.described;
+  const mm = (value) => length(value, units);
+  const rows = [
+    ...(settings.axles ?? []).map((axle) => [
+      name(axle.id),
+      [say.axle(mm(axle.trackMm)), axle.twin && say.twin, axle.parkingBrake && say.brake],
+    ]),
+    ...(settings.jackPairs ?? []).map((pair) => [
+      say.jackPair(name(pair.id)),
+      [say.jacks(mm(pair.spacingMm))],
+    ]),
+    ...(settings.pieces ?? []).map((piece) => [
+      name(piece.id),
+      [
+        say.piece(
+          piece.count,
+          say.kinds[piece.kind],
+          [piece.thicknessMm, piece.lengthMm, piece.widthMm].map(mm).join(" × "),
+        ),
+      ],
+    ]),
+    ...(settings.pads ?? []).map((pad) => [name(pad.id), [say.pad(pad.count, mm(pad.thicknessMm))]]),
+    ...(settings.fridges ?? []).map((fridge) => [
+      say.fridge(name(fridge.id)),
+      [text.fridge.limits(degrees(fridge.sideToSideDeg), degrees(fridge.frontToBackDeg))],
+    ]),
+  ];
+  const items = rows.length > 0 ? rows : [[say.elsewhere, []]];
+  keyed(
+    byId("described-list"),
+    items.map(([who, parts], i) => ({ key: `${i} ${who}`, who, parts: parts.filter(Boolean) })),
+    () => h("li", { class: "row" }, h("span", { class: "name" }), h("span", { class: "detail" })),
+    (row, item) => {
+      setText(row.firstChild, item.who);
+      setText(row.lastChild, text.join(item.parts));
+    },
+  );
 }
 
 /** Units and colours, remembered by this browser. `onChange` redraws. */

@@ -10,16 +10,18 @@ const ADDRESS = /^wss?:\/\/[^\s/@]+(\/\S*)?$/;
 const ID = /^[a-z0-9-]{1,32}$/;
 const TREE = /^[^+#/\s]{1,64}$/;
 
-/** Credentials handed over in the address bar are taken from it at once. */
+/** Credentials handed over in the address bar are taken from it at once; whether there were any. */
 export function takeFragment() {
   const given = new URLSearchParams(location.hash.slice(1));
-  if (given.has("user")) {
-    remember(sessionStorage, WHO, {
-      user: given.get("user"),
-      password: given.get("password") ?? "",
-    });
-    history.replaceState(null, "", location.pathname + location.search);
+  if (!given.has("user")) {
+    return false;
   }
+  remember(sessionStorage, WHO, {
+    user: given.get("user"),
+    password: given.get("password") ?? "",
+  });
+  history.replaceState(null, "", location.pathname + location.search);
+  return true;
 }
 
 /** Who signed in to this tab, or null. */
@@ -78,6 +80,9 @@ export class SignIn {
   }
 
   hide() {
+    if (byId("sign-in").contains(document.activeElement)) {
+      byId("main").focus();
+    }
     setHidden(byId("sign-in"), true);
   }
 

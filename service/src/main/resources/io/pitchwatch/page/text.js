@@ -21,6 +21,7 @@ export const text = {
     lost: "The coach fell silent",
     odd: "The coach's state cannot be read",
     retry: "Try now",
+    change: "Change the sign-in",
   },
 
   signIn: {
@@ -55,13 +56,13 @@ export const text = {
     old: (age) => `Last known, ${age} old`,
     oldUnknown: "Last known, age not known",
     notCurrent: "These values are not current.",
-    sure: (width) => `sure to ${width}`,
+    sure: (width) => `give or take ${width}`,
     notSure: "how sure is not known",
     state: {
-      moving: "the coach moves",
-      unsettled: "still settling down",
-      steady: "the coach stands still",
-      unknown: "the sensor says nothing",
+      moving: "The coach moves",
+      unsettled: "At rest, the figure still settles",
+      steady: "The coach stands still",
+      unknown: "The sensor says nothing",
     },
   },
 
@@ -72,19 +73,19 @@ export const text = {
     sideways: "Side to side",
     lengthways: "Front to back",
     low: {
-      left: "left side low",
-      right: "right side low",
-      front: "front low",
-      rear: "rear low",
-      even: "even",
+      left: "Left side low",
+      right: "Right side low",
+      front: "Front low",
+      rear: "Rear low",
+      even: "Even",
     },
     overTrack: (length) => `${length} over the track`,
     overWheelbase: (length) => `${length} over the wheelbase`,
     levelBoth: "The floor is even both ways",
     verdict: {
       good: "Level enough for this stay",
-      "near-enough": "Fridge is fine, floor is not yet level enough",
-      outside: "A fridge is outside its limits",
+      "near-enough": "Not level enough for this stay yet",
+      outside: "Outside what a fridge can stand",
       unknown: "Whether it is level enough is not known",
     },
   },
@@ -111,11 +112,51 @@ export const text = {
     },
   },
 
+  plan: {
+    heading: "What to do",
+    laid: "This is laid now",
+    verdict: {
+      good: "Brings the floor inside what this stay asks",
+      "best-possible": "Not quite there, but the best that what is on board allows",
+      move: "Not on this spot",
+    },
+    wheels: "Under the tyres",
+    wheel: (axle, side) => `${axle} ${side}`,
+    sides: { left: "left", right: "right" },
+    up: (length) => `up ${length}`,
+    drive: "drive this way",
+    picture: (wheel, height) => `Side view of the stack under ${wheel}, to scale, ${height} high.`,
+    layer: (count, piece, abreast) =>
+      (count === 1 ? `1 layer of ${piece}` : `${count} layers of ${piece}`)
+      + (abreast > 1 ? `, ${abreast} side by side` : ""),
+    fromGround: "From the ground up",
+    stair: "Stair before it, lowest step first",
+    step: (n, layers) => `Step ${n}: ${layers}`,
+    jacks: "Then the jacks, in this order",
+    jack: (pair, raise) => `${pair} pair: raise ${raise}`,
+    pads: (left, right) => `Pads: left ${left}, right ${right}`,
+    travel: (left, right) => `Travel: left ${left}, right ${right}`,
+    noPads: "none",
+    after: "Afterwards",
+    pieces: "Pieces",
+    used: (piece, used, of) => `${piece}: ${used} of ${of}`,
+    others: "Other ways",
+    old: "From an earlier reading",
+  },
+
+  laid: {
+    heading: "Under the coach",
+    some: (count) => (count === 1 ? "1 piece to collect" : `${count} pieces to collect`),
+    none: "Nothing lies under the coach",
+    pieces: (count, piece) => `${count} × ${piece}`,
+    collected: "Collected",
+  },
+
   fridge: {
     heading: "Fridge",
-    within: (margin) => `inside its limits, ${margin} to spare`,
-    outside: (margin) => `outside its limits by ${margin}`,
-    unknown: "not known",
+    within: (margin) => `Inside its limits, ${margin} to spare`,
+    outside: (margin) => `Outside its limits by ${margin}`,
+    unknown: "Not known",
     limits: (side, end) => `Limits: ${side} side to side, ${end} front to back`,
     ownLimits: (side, end) => `Limits along its own sides: ${side} and ${end}`,
     minutes: (duration) => `Outside for ${duration} since parking`,
@@ -124,12 +165,12 @@ export const text = {
   doors: {
     heading: "Doors",
     tendency: {
-      stays: "stays where it is put",
-      "drifts-shut": "drifts shut",
-      "drifts-open": "drifts open",
-      either: "drifts open or shut, by how far it stands open",
+      stays: "Stays where it is put",
+      "drifts-shut": "Drifts shut",
+      "drifts-open": "Drifts open",
+      either: "Drifts open or shut, by how far it stands open",
     },
-    unknown: "not known",
+    unknown: "Not known",
   },
 
   ground: {
@@ -138,10 +179,10 @@ export const text = {
     settling: "The ground is giving way",
     unknown: "Whether the ground holds is not known",
     rate: {
-      right: (rate) => `right side sinking ${rate} an hour`,
-      left: (rate) => `left side sinking ${rate} an hour`,
-      front: (rate) => `front sinking ${rate} an hour`,
-      rear: (rate) => `rear sinking ${rate} an hour`,
+      right: (rate) => `Right side sinking ${rate} an hour`,
+      left: (rate) => `Left side sinking ${rate} an hour`,
+      front: (rate) => `Front sinking ${rate} an hour`,
+      rear: (rate) => `Rear sinking ${rate} an hour`,
     },
     hours: (duration) => `First limit in about ${duration}`,
   },
@@ -154,6 +195,7 @@ export const text = {
   alerts: {
     heading: "Wants attention",
     seen: "I have seen it",
+    quiet: "Quiet for an hour",
     unreadable: "An alert that cannot be read",
   },
 
@@ -191,8 +233,8 @@ export const text = {
 
   sensors: {
     heading: "Sensors",
-    health: { good: "good", doubtful: "doubtful", failed: "failed" },
-    unknown: "not known",
+    health: { good: "Good", doubtful: "Doubtful", failed: "Failed" },
+    unknown: "Not known",
     noise: (angle) => `single readings spread by ${angle}`,
   },
 
@@ -202,6 +244,28 @@ export const text = {
     unit: { metric: "millimetres", imperial: "inches" },
     look: "Colours",
     looks: { auto: "as the device", light: "light", dark: "dark", red: "night red" },
+    where: {
+      heading: "Where this comes from",
+      broker: (address, tree) => `${address}, topics under ${tree}`,
+      user: (user) => `signed in as ${user}`,
+      nobody: "without signing in",
+    },
+    described: {
+      heading: "The coach as its owner described it",
+      edit:
+        "To change any of it, edit the configuration file on the coach's computer and start the"
+        + " service again.",
+      axle: (track) => `track ${track}`,
+      twin: "twin wheels",
+      brake: "holds the parking brake",
+      jacks: (spacing) => `jacks ${spacing} apart`,
+      jackPair: (name) => `${name} jacks`,
+      piece: (count, kind, size) => `${count} of this ${kind}, ${size}`,
+      kinds: { block: "block", board: "board", sheet: "sheet" },
+      pad: (count, thickness) => `${count} pads, ${thickness} thick`,
+      fridge: (name) => `${name} fridge`,
+      elsewhere: "Only the page that comes from the coach itself knows this.",
+    },
     zero: {
       heading: "Zero",
       why: "Tells the sensor that the floor, as it stands now, is level. The zero used before is lost.",

@@ -1,13 +1,15 @@
 // Sentences about values, built from text.js and units.js.
 
 import { acrossMm, alongMm, lowEnd, lowSide } from "./lean.js";
-import { degrees, length } from "./units.js";
+import { decimalsFor, degrees, length } from "./units.js";
 import { text } from "./text.js";
 
 /** The two lines of a lean: `{axis, words, angle, drop}`; angle and drop empty when even. */
-export function leanLines(roll, pitch, footing, units, decimals) {
-  const side = lowSide(roll, decimals);
-  const end = lowEnd(pitch, decimals);
+export function leanLines(floor, footing, units) {
+  const { roll, pitch } = floor;
+  const decimals = decimalsFor(floor.uncertainty);
+  const side = lowSide(roll, floor.uncertainty);
+  const end = lowEnd(pitch, floor.uncertainty);
   return [
     {
       axis: text.floor.sideways,

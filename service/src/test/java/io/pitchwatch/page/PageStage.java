@@ -1,0 +1,95 @@
+package io.pitchwatch.page;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.eclipse.paho.mqttv5.common.MqttException;
+
+/** A broker, the page's server and a browser, all real, and a coach that speaks as it is told. */
+final class PageStage implements AutoCloseable {
+
+  private static final String REQUIRE_ALL = "PITCHWATCH_REQUIRE_ALL";
+
+  private final Mosquitto broker;
+  private final PageServer server;
+  private final Browser browser;
+  private CoachOnTheBroker coach;
+
+  private PageStage(Path directory) throws IOException, MqttException {
+    broker = Mosquitto.start(directory);
+    PageSettings settings =
+        new PageSettings(
+            PageSettings.LOOPBACK,
+            0,
+            Herons.heron(),
+            "homie",
+            new BrokerAddress.SameHost(broker.webSocketPort()),
+            true);
+    if (!(PageServer.start(settings) instanceof PageStart.Started started)) {
+      throw new IOException("the page's server did not start on any free port");
+    }
+    server = started.server();
+    browser = new Browser(directory.resolve("profile"));
+    coach = new CoachOnTheBroker(broker.port());
+  }
+
+  /** Sets the stage, or skips the test with a message where a program is not installed. */
+  static PageStage set(Path directory) throws IOException, MqttException {
+    for (String program : new String[] {Mosquitto.EXECUTABLE, Browser.CHROMIUM, Browser.DRIVER}) {
+      boolean installed = Files.isExecutable(Path.of(program));
+      if (!installed && System.getenv(REQUIRE_ALL) != null) {
+        throw new AssertionError(program + " is not installed, and " + REQUIRE_ALL + " is set");
+      }
+      assumeTrue(installed, program + " is not installed: the page is not tried in a browser");
+    }
+    return new PageStage(directory);
+  }
+
+  Mosquitto broker() {
+    return broker;
+  }
+
+  Browser browser() {
+    return browser;
+  }
+
+  CoachOnTheBroker coach() {
+    return coach;
+  }
+
+  /** The coach's program starts anew: another connection, nothing of its own remembered. */
+  CoachOnTheBroker coachAnew() throws MqttException {
+    coach.close();
+    coach = new CoachOnTheBroker(broker.port());
+    return coach;
+  }
+
+  URI page() {
+    return server.address();
+  }
+
+  /** Opens the page with nothing remembered, signed in. */
+  Browser signedIn(String user) {
+    browser.openFresh(server.address());
+    String fragment = "#user=" + user + "&password=" + encoded(Mosquitto.password());
+    browser.driver().get(server.address() + fragment);
+    return browser;
+  }
+
+  private static String encoded(String value) {
+    return URLEncoder.encode(value, StandardCharsets.UTF_8);
+  }
+
+  @Override
+  public void close() throws MqttException {
+    browser.close();
+    server.close();
+    coach.close();
+    broker.close();
+  }
+}

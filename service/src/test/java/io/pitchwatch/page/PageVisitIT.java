@@ -1,0 +1,163 @@
+package io.pitchwatch.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.Keys;
+
+/** What the reader can ask of the coach, and how the page follows a visit. */
+class PageVisitIT extends OnThePage {
+
+  @BeforeEach
+  void inOrder() throws Exception {
+    emptyBroker();
+    coach().parkedInOrder();
+    coach().manner(CoachOnTheBroker.Manner.ECHOES);
+  }
+
+  @Test
+  void stayFollowsTheEchoOfTheCoach() {
+    signedInAndLive(Mosquitto.DRIVER);
+    pick("stay-kind", "season");
+    browser().awaitText("#stay-answer", "The coach has taken it");
+    assertTrue(coach().commands().contains("visit/stay/set season"), coach().commands().toString());
+    awaitChosen("stay-kind", "season");
+  }
+
+  @Test
+  void refusedStayGoesBackToWhatTheCoachHolds() {
+    coach().manner(CoachOnTheBroker.Manner.REFUSES);
+    signedInAndLive(Mosquitto.DRIVER);
+    pick("stay-kind", "season");
+    browser().awaitText("#stay-answer", "The coach refused: visit/stay: not while the coach moves");
+    awaitChosen("stay-kind", "overnight");
+  }
+
+  @Test
+  void accountThatMayOnlyReadIsToldSo() {
+    signedInAndLive(Mosquitto.GUEST);
+    pick("stay-surface", "grass");
+    browser().awaitText("#stay-answer", "may only be allowed to read");
+    awaitChosen("stay-surface", "gravel");
+    assertEquals(List.of(), coach().commands());
+  }
+
+  @Test
+  void zeroIsAskedTwice() {
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().find("#zero").click();
+    browser().find("#zero-question button[value=no]").click();
+    browser().find("#zero").click();
+    browser().find("#zero-question button[value=no]").sendKeys(Keys.ESCAPE);
+    browser().find("#zero").click();
+    browser().find("#zero-question button[value=yes]").click();
+    browser().awaitText("#zero-answer", "The coach has taken it");
+    assertEquals(List.of("upkeep/zero/set now"), coach().commands());
+  }
+
+  @Test
+  void alertComesFirstAndCanBeAcknowledgedAndQuieted() throws Exception {
+    coach().put("$alert/fridge-galley", "Fridge galley is outside its limits.");
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().awaitText("#alerts", "Fridge galley is outside its limits.");
+    assertTrue(above("#alerts", "#floor"));
+    browser().press("#alert-list button");
+    browser().awaitText("#alert-answer", "The coach has taken it");
+    browser().press("#alert-list button:last-child");
+    browser()
+        .wait("two commands", () -> coach().commands().size() == 2, () -> coach().commands() + "");
+    assertEquals(
+        List.of(
+            "upkeep/acknowledge/set fridge-galley",
+            "upkeep/shelve/set {\"alert\":\"fridge-galley\",\"minutes\":60}"),
+        coach().commands());
+    forget("$alert/fridge-galley");
+    awaitGone("#alerts");
+  }
+
+  @Test
+  void arrivingTurnsThePageToThePlan() throws Exception {
+    arriving();
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().awaitText("#plan-headline", Plans.HEADLINE);
+    String plan = browser().text("#plan");
+    for (String part :
+        List.of(
+            "Rear right",
+            "up 76 mm",
+            "2 layers of block, 2 side by side",
+            "Front pair: raise 94 mm",
+            "Pads: left 114 mm, right 190 mm",
+            "Block: 7 of 10")) {
+      assertTrue(plan.contains(part), part + " in " + plan);
+    }
+    assertTrue(above("#plan", "#floor"));
+    assertTrue(browser().text("#cautions").contains("Chock the wheels"));
+    // drawn to scale: a block is 380 mm long and 38 mm thick
+    double ratio =
+        browser()
+            .numbers(
+                "const p = document.querySelector('.piece.block');"
+                    + "return [p.width.baseVal.value / p.height.baseVal.value]")
+            .get(0);
+    assertEquals(10, ratio, 0.1);
+  }
+
+  @Test
+  void whatIsLaidIsTickedOffWhenLeaving() throws Exception {
+    arriving();
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().awaitText("#plan-headline", Plans.HEADLINE);
+    browser().press("#plan-laid");
+    browser().awaitText("#plan-answer", "The coach has taken it");
+    coach().put("visit/phase", "leaving");
+    // front: a sheet and a block; rear: two layers of two blocks and a stair of two
+    browser().awaitText("#laid-summary", "8 pieces to collect");
+    browser().awaitText("#laid-list", "6 × block");
+    assertTrue(above("#laid", "#floor"));
+    browser().press("#laid-list li:nth-child(2) button");
+    browser().awaitText("#laid-summary", "2 pieces to collect");
+    browser().press("#laid-list button");
+    browser().awaitText("#laid-summary", "Nothing lies under the coach");
+    assertTrue(coach().commands().contains("visit/laid/set {\"wheels\":[]}"));
+  }
+
+  @Test
+  void commandsAreNotSentToAProgramThatIsNotRunning() throws Exception {
+    coach().put("$state", "disconnected");
+    stage().signedIn(Mosquitto.DRIVER);
+    browser().awaitText("#link", "switched off");
+    pick("stay-kind", "season");
+    browser().awaitText("#stay-answer", "the coach's program is not running");
+    assertEquals(List.of(), coach().commands());
+  }
+
+  private static void arriving() throws Exception {
+    coach().put("visit/phase", "arriving").put("plan/headline", Plans.HEADLINE);
+    coach().put("plan/document", Plans.RIGHT_SIDE_UP);
+    coach().floor("2.10", "0.80", "steady", "near-enough");
+  }
+
+  private static void signedInAndLive(String user) {
+    stage().signedIn(user);
+    browser().awaitText("#link", "Live");
+    browser().awaitText("#lean", "Right side low");
+  }
+
+  private static void pick(String group, String value) {
+    browser().find("#" + group + " input[value=" + value + "]").click();
+  }
+
+  private static void awaitChosen(String group, String value) {
+    String css = "#" + group + " input[value=" + value + "]";
+    browser()
+        .wait(value + " chosen", () -> browser().find(css).isSelected(), () -> "another choice");
+  }
+
+  private static boolean above(String first, String second) {
+    return browser().find(first).getLocation().y < browser().find(second).getLocation().y;
+  }
+}

@@ -1,0 +1,39 @@
+package io.pitchwatch.page;
+
+/** Documents as interface.md shapes them. */
+final class Plans {
+
+  static final String HEADLINE = "Right side up: blocks under both right wheels";
+
+  static final String LAID =
+      """
+      {"wheels":[
+        {"axle":"rear","side":"right",
+         "layers":[{"piece":"block","abreast":2},{"piece":"block","abreast":2}],
+         "stair":[[{"piece":"block","abreast":2}]]}]}
+      """;
+
+  static final String RIGHT_SIDE_UP =
+      """
+      {"lean":{"rollDeg":2.1,"pitchDeg":0.8},
+       "wheels":[
+         {"axle":"front","side":"right","liftMm":50,
+          "layers":[{"piece":"grey-sheet","abreast":1},{"piece":"block","abreast":1}],"stair":[]},
+         {"axle":"rear","side":"right","liftMm":76,
+          "layers":[{"piece":"block","abreast":2},{"piece":"block","abreast":2}],
+          "stair":[[{"piece":"block","abreast":2}]]}],
+       "afterWheels":{"rollDeg":0.04,"pitchDeg":0.8},
+       "jacks":[
+         {"pair":"front","order":1,"raiseMm":94,"padMm":{"left":114,"right":190},
+          "travelMm":{"left":140,"right":140}},
+         {"pair":"rear","order":2,"raiseMm":12,"padMm":{"left":114,"right":228},
+          "travelMm":{"left":140,"right":140}}],
+       "afterJacks":{"rollDeg":0.04,"pitchDeg":0.0},
+       "twistDeg":0.02,
+       "pieces":[{"piece":"block","used":7,"of":10},{"piece":"grey-sheet","used":1,"of":4}],
+       "verdict":"good","reasons":[],"alternatives":[],
+       "headline":"Right side up","cautions":[]}
+      """;
+
+  private Plans() {}
+}
