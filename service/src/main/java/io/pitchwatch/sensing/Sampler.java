@@ -20,6 +20,7 @@ public final class Sampler {
   private static final int BROWN_OUTS_AN_HOUR = 3;
   private static final double DRIFT_TOLERATED = 0.06;
   private static final double FAILURES_TOLERATED = 0.1;
+  private static final double FAILURE_WEIGHT = 0.02;
 
   private final AccelerometerDriver driver;
   private final Doubts doubts;
@@ -106,12 +107,12 @@ public final class Sampler {
     ChipOutcome outcome = driver.drain(nowNanos, doubts);
     if (!outcome.ok()) {
       note(outcome, nowNanos);
-      failureShare += 0.01 * (1 - failureShare);
+      failureShare += FAILURE_WEIGHT * (1 - failureShare);
       boolean again = outcome instanceof ChipOutcome.OffBus && ++failures < FAILURES_IN_A_ROW;
       return again ? nowNanos + backoff.next() : setUpAnew(nowNanos);
     }
     failures = 0;
-    failureShare -= 0.01 * failureShare;
+    failureShare -= FAILURE_WEIGHT * failureShare;
     if (quiet(nowNanos) && nowNanos - setUpAt > 2 * patienceNanos()) {
       trouble = doubts.pinned() ? "all are at the end of its range" : "the chip takes none";
       return setUpAnew(nowNanos);
