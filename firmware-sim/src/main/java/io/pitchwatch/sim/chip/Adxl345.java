@@ -65,6 +65,7 @@ public final class Adxl345 implements RegisterFile {
   private final SampleClock clock;
   private final LongSupplier nowNanos;
   private final double[] sampleG = new double[3];
+  private Band band = Band.half(LOWEST_RATE_HZ * (1 << RESET_BW_RATE));
   private double selfTest;
   private boolean dataRead;
 
@@ -122,6 +123,7 @@ public final class Adxl345 implements RegisterFile {
       case FIFO_CTL -> fifo.configure(value);
       case BW_RATE -> {
         if (before != registers[address]) {
+          band = Band.half(rateHz());
           restart(0);
         }
       }
@@ -211,7 +213,7 @@ public final class Adxl345 implements RegisterFile {
     boolean testing = (registers[DATA_FORMAT] & SELF_TEST) != 0 && !lowPower;
     // The force settles over four periods (datasheet, "Self-test"): one pole of one period.
     selfTest += ((testing ? 1 : 0) - selfTest) * (1 - Math.exp(-1));
-    element.sense(instant, rateHz(), lowPower ? LOW_POWER_NOISE : 1, selfTest, sampleG);
+    element.sense(instant, band, lowPower ? LOW_POWER_NOISE : 1, selfTest, sampleG);
     int format = registers[DATA_FORMAT];
     fifo.push(
         Adxl345Word.of(sampleG[0], registers[OFSX], format),

@@ -37,6 +37,23 @@ public record Part(
     return new Part(new Axes(290, 290, 430), Axes.ZERO, Axes.ZERO, new Axes(0.7, -0.7, 1.1), 0);
   }
 
+  /**
+   * An ADXL355 as its datasheet calls typical: noise 22.5 ug/rtHz, self-test 0.3, 0.3 and 1.5 g, no
+   * bias, no drift.
+   */
+  public static Part adxl355() {
+    return new Part(new Axes(22.5, 22.5, 22.5), Axes.ZERO, Axes.ZERO, new Axes(0.3, 0.3, 1.5), 0);
+  }
+
+  /**
+   * An MPU-6050 as its product specification calls typical: noise 400 ug/rtHz (PS-MPU-6000A-00 Rev.
+   * 3.4, s. 6.2), self-test a few hundredths off its factory trim, no bias, no drift.
+   */
+  public static Part mpu6050() {
+    return new Part(
+        new Axes(400, 400, 400), Axes.ZERO, Axes.ZERO, Mpu6050Trim.answerG(0.03, -0.02, 0.04), 0);
+  }
+
   /** The same part with another noise density, ug/rtHz. */
   public Part withNoise(Axes ugPerRootHz) {
     return new Part(ugPerRootHz, biasMg, driftMgPerK, selfTestG, clockPpm);

@@ -45,6 +45,16 @@ final class SampleClock {
     return Math.max(0, (long) Math.floor((nowNanos - firstNanos) / periodNanos) + 1 - taken);
   }
 
+  /** How many fell due, after leaving out all but the newest. */
+  int dueOfNewest(int most, long nowNanos) {
+    long due = due(nowNanos);
+    if (due > most) {
+      skip(due - most);
+      return most;
+    }
+    return (int) due;
+  }
+
   /** Takes the next sample: the instant at which it fell due, nanoseconds. */
   long take() {
     return firstNanos + Math.round(periodNanos * taken++);

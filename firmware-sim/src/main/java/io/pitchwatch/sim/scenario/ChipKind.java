@@ -2,7 +2,9 @@ package io.pitchwatch.sim.scenario;
 
 import io.pitchwatch.sim.bus.Target;
 import io.pitchwatch.sim.chip.Adxl345;
+import io.pitchwatch.sim.chip.Adxl355;
 import io.pitchwatch.sim.chip.Flaws;
+import io.pitchwatch.sim.chip.Mpu6050;
 import io.pitchwatch.sim.chip.Part;
 import io.pitchwatch.sim.chip.Surroundings;
 import java.util.List;
@@ -22,6 +24,30 @@ enum ChipKind {
     Target build(
         Part part, Surroundings surroundings, Flaws flaws, LongSupplier nowNanos, long seed) {
       return new Adxl345(part, surroundings, flaws, nowNanos, seed).onBus();
+    }
+  },
+  ADXL355(Adxl355.ADDRESS, Adxl355.ALTERNATE_ADDRESS) {
+    @Override
+    Part typicalPart() {
+      return Part.adxl355();
+    }
+
+    @Override
+    Target build(
+        Part part, Surroundings surroundings, Flaws flaws, LongSupplier nowNanos, long seed) {
+      return new Adxl355(part, surroundings, flaws, nowNanos, seed).onBus();
+    }
+  },
+  MPU6050(Mpu6050.ADDRESS, Mpu6050.ALTERNATE_ADDRESS) {
+    @Override
+    Part typicalPart() {
+      return Part.mpu6050();
+    }
+
+    @Override
+    Target build(
+        Part part, Surroundings surroundings, Flaws flaws, LongSupplier nowNanos, long seed) {
+      return new Mpu6050(part, surroundings, flaws, nowNanos, seed).onBus();
     }
   };
 

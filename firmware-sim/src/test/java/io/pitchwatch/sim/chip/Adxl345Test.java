@@ -55,7 +55,7 @@ class Adxl345Test {
     "0x0F, 1.0, 2048"
   })
   void dataWordFollowsTheFormat(String format, double forceG, int word) {
-    Bench bench = new Bench(Bench.QUIET, new Still(forceG, 0, 0, 25));
+    Bench bench = Bench.adxl345(Bench.QUIET, new Still(forceG, 0, 0, 25));
     bench.write(0x31, Integer.decode(format));
     bench.write(0x2D, MEASURE);
     bench.pass(20 * Bench.MILLISECOND);
@@ -90,7 +90,7 @@ class Adxl345Test {
 
   @Test
   void streamKeepsTheNewestThirtyThree() {
-    Bench bench = new Bench(Bench.QUIET, new Counting());
+    Bench bench = Bench.adxl345(Bench.QUIET, new Counting());
     bench.write(0x38, STREAM);
     bench.write(0x2D, MEASURE);
     bench.pass(101 * Bench.SECOND + 5 * Bench.MILLISECOND);
@@ -107,7 +107,7 @@ class Adxl345Test {
 
   @Test
   void fifoModeKeepsTheOldestAndStops() {
-    Bench bench = new Bench(Bench.QUIET, new Counting());
+    Bench bench = Bench.adxl345(Bench.QUIET, new Counting());
     bench.write(0x38, 0x40);
     bench.write(0x2D, MEASURE);
     bench.pass(15 * Bench.MILLISECOND);
@@ -132,7 +132,7 @@ class Adxl345Test {
 
   @Test
   void triggerKeepsTheLastSamplesAndThenFills() {
-    Bench bench = new Bench(Bench.QUIET, new Counting());
+    Bench bench = Bench.adxl345(Bench.QUIET, new Counting());
     bench.write(0x38, 0xC0 | 4);
     bench.write(0x2D, MEASURE);
     bench.pass(500 * Bench.MILLISECOND);
@@ -159,7 +159,7 @@ class Adxl345Test {
 
   @Test
   void singleByteReadLosesTheRestOfTheLevel() {
-    Bench bench = new Bench(Bench.QUIET, new Counting());
+    Bench bench = Bench.adxl345(Bench.QUIET, new Counting());
     bench.write(0x38, STREAM);
     bench.write(0x2D, MEASURE);
     bench.pass(45 * Bench.MILLISECOND);
@@ -217,7 +217,7 @@ class Adxl345Test {
 
   @Test
   void fastClockRunsAhead() {
-    Bench bench = new Bench(Bench.QUIET.withClock(10_000), new Counting());
+    Bench bench = Bench.adxl345(Bench.QUIET.withClock(10_000), new Counting());
     bench.write(0x38, STREAM);
     bench.write(0x2D, MEASURE);
     int samples = 0;
@@ -251,7 +251,7 @@ class Adxl345Test {
 
   @Test
   void frozenChipFillsItsFifoWithTheSameWords() {
-    Bench bench = new Bench(Part.adxl345(), Still.FLAT);
+    Bench bench = Bench.adxl345(Part.adxl345(), Still.FLAT);
     bench.write(0x38, STREAM);
     bench.write(0x2D, MEASURE);
     bench.pass(100 * Bench.MILLISECOND);
