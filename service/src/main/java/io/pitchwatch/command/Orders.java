@@ -1,0 +1,110 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.coach.Stay;
+import io.pitchwatch.coach.Surface;
+import io.pitchwatch.floor.FloorReading;
+import io.pitchwatch.floor.FloorState;
+import io.pitchwatch.mqtt.homie.LogLevel;
+import io.pitchwatch.mqtt.tree.Commands;
+import io.pitchwatch.visit.Laid;
+import io.pitchwatch.visit.Spots;
+import io.pitchwatch.visit.VisitEvent;
+import io.pitchwatch.visit.Watchkeeper;
+import java.util.function.BiConsumer;
+import java.util.function.LongFunction;
+import java.util.function.LongSupplier;
+
+/** Carries out what people ask for, on the thread of the rounds. */
+final class Orders implements Commands {
+
+  private final Inbox inbox;
+  private final Watchkeeper keeper;
+  private final SensorPost post;
+  private final Memory memory;
+  private final Spots spots = new Spots();
+  private final LongSupplier clock;
+  private final LongFunction<String> date;
+  private final BiConsumer<LogLevel, String> answer;
+
+  Orders(
+      Inbox inbox,
+      Watch watch,
+      LongSupplier clock,
+      LongFunction<String> date,
+      BiConsumer<LogLevel, String> answer) {
+    this.inbox = inbox;
+    this.keeper = watch.keeper();
+    this.post = watch.posts().get(0);
+    this.memory = watch.memory();
+    this.clock = clock;
+    this.date = date;
+    this.answer = answer;
+  }
+
+  @Override
+  public void stay(Stay stay) {
+    visit(new VisitEvent.StaySet(stay));
+  }
+
+  @Override
+  public void surface(Surface surface) {
+    visit(new VisitEvent.SurfaceSet(surface));
+  }
+
+  @Override
+  public void laid(Laid laid) {
+    visit(new VisitEvent.LaidSet(laid));
+  }
+
+  private void visit(VisitEvent event) {
+    inbox.leave(
+        () -> {
+          keeper.on(event, clock.getAsLong());
+          memory.keep(keeper.state());
+        });
+  }
+
+  @Override
+  public void zero() {
+    inbox.leave(
+        () -> {
+          long nowNanos = clock.getAsLong();
+          ZeroOutcome outcome = post.zeroNow(nowNanos, date.apply(nowNanos));
+          if (outcome instanceof ZeroOutcome.Taken taken) {
+            post.use(taken.zero());
+            memory.keep(post.id(), taken.zero());
+            answer.accept(LogLevel.INFO, "the floor as it stands now is level: zero taken");
+          } else {
+            String reason = ((ZeroOutcome.Refused) outcome).reason();
+            answer.accept(LogLevel.WARN, "zero refused: " + reason);
+          }
+        });
+  }
+
+  @Override
+  public void mark() {
+    inbox.leave(
+        () -> {
+          FloorReading floor = post.reading(clock.getAsLong());
+          if (floor.state() == FloorState.STEADY || floor.state() == FloorState.UNSETTLED) {
+            answer.accept(LogLevel.INFO, spots.mark(floor.lean()));
+          } else {
+            answer.accept(LogLevel.WARN, "spot not remembered: the floor is moving or unknown");
+          }
+        });
+  }
+
+  @Override
+  public void acknowledge(String alertId) {
+    noSuchAlert("acknowledge", alertId);
+  }
+
+  @Override
+  public void shelve(String alertId, double minutes) {
+    noSuchAlert("shelve", alertId);
+  }
+
+  private void noSuchAlert(String what, String alertId) {
+    answer.accept(LogLevel.WARN, what + " \"" + alertId + "\": no such alert stands");
+  }
+}

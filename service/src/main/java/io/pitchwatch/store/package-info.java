@@ -1,0 +1,2 @@
+/** What must survive a power cut. */
+package io.pitchwatch.store;
