@@ -1,0 +1,183 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.config.Config;
+import io.pitchwatch.config.ConfigReader;
+import io.pitchwatch.mqtt.broker.OwnBrokerSettings;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Everything on one machine: simulated coach, built-in broker, daemon and page. */
+@Command(
+    name = "demo",
+    mixinStandardHelpOptions = true,
+    description = "Shows everything on one machine: simulated coach, built-in broker, page.",
+    footer = {
+      "",
+      "Nothing outside a temporary directory is written; it is deleted at the end (Ctrl-C).",
+      "Exit codes: 0 stopped, 2 no such scenario or port taken."
+    })
+final class DemoCommand implements Callable<Integer> {
+
+  private static final int MQTT_PORT = 1883;
+  private static final int PAGE_PORT = 8080;
+  private static final String LOOPBACK = "127.0.0.1";
+
+  @Spec CommandSpec spec;
+
+  @Option(
+      names = "--scenario",
+      paramLabel = "NAME",
+      defaultValue = "arrival",
+      description = "A built-in scenario or a scenario file (default: ${DEFAULT-VALUE}).")
+  String scenario;
+
+  @Option(
+      names = "--mqtt-port",
+      paramLabel = "PORT",
+      description = "Port of the broker (default: 1883, or a free one when that is taken).")
+  Optional<Integer> mqttPort = Optional.empty();
+
+  @Option(
+      names = "--page-port",
+      paramLabel = "PORT",
+      description = "Port of the page (default: 8080, or a free one when that is taken).")
+  Optional<Integer> pagePort = Optional.empty();
+
+  private volatile @Nullable Service service;
+
+  @Override
+  public Integer call() throws IOException, InterruptedException {
+    PrintWriter err = spec.commandLine().getErr();
+    Path directory = Files.createTempDirectory("pitchwatch-demo");
+    Runtime.getRuntime().addShutdownHook(new Thread(() -> tidy(directory), "stop"));
+    Path given = Path.of(scenario);
+    Optional<Path> file =
+        Files.isRegularFile(given)
+            ? Optional.of(given.toAbsolutePath())
+            : Scenarios.unpack(scenario, directory);
+    if (file.isEmpty()) {
+      err.println(
+          "scenario \"" + scenario + "\" is no file and not built in; built in are: "
+              + String.join(", ", Scenarios.names()));
+      return ExitCode.NOT_KNOWN;
+    }
+    Optional<Config> read =
+        ConfigOption.good(new ConfigReader(System.getenv()).readScenario(file.get()), err);
+    return read.isPresent()
+        ? show(onThisMachine(read.get(), directory), file.get())
+        : ExitCode.NOT_KNOWN;
+  }
+
+  private Config onThisMachine(Config config, Path directory) throws IOException {
+    int broker = mqttPort.isPresent() ? mqttPort.get() : freePort(MQTT_PORT);
+    int page = pagePort.isPresent() ? pagePort.get() : freePort(PAGE_PORT);
+    Config.Mqtt mqtt =
+        new Config.Mqtt(
+            URI.create("mqtt://" + LOOPBACK + ":" + broker),
+            Config.Broker.OWN,
+            Optional.of(new Config.Login("pitchwatch", directory.resolve("mqtt-password"))),
+            Optional.empty(),
+            config.mqtt().tree(),
+            config.mqtt().announce());
+    return new Config(
+        config.file(),
+        config.coach(),
+        config.sensors(),
+        mqtt,
+        new Config.Page(true, page, LOOPBACK, Optional.empty()),
+        new Config.Store(directory.resolve("store")));
+  }
+
+  private static int freePort(int wanted) throws IOException {
+    InetAddress loopback = InetAddress.getByName(LOOPBACK);
+    try (ServerSocket socket = new ServerSocket(wanted, 1, loopback)) {
+      return socket.getLocalPort();
+    } catch (IOException taken) {
+      try (ServerSocket socket = new ServerSocket(0, 1, loopback)) {
+        return socket.getLocalPort();
+      }
+    }
+  }
+
+  private int show(Config config, Path file) throws IOException, InterruptedException {
+    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter err = spec.commandLine().getErr();
+    CountDownLatch over = new CountDownLatch(1);
+    Service.Ending ending =
+        new Service.Ending(
+            new Commentary(out),
+            why -> {
+              err.println(why);
+              over.countDown();
+            });
+    Service.Start start =
+        Service.start(config, BusChoice.simulated(file.toString()), ending);
+    if (start instanceof Service.Start.Refused refused) {
+      err.println(refused.why());
+      return ExitCode.NOT_KNOWN;
+    }
+    Service running = ((Service.Start.Running) start).service();
+    service = running;
+    printAddresses(config, running, out);
+    over.await();
+    return ExitCode.NOT_KNOWN;
+  }
+
+  private void printAddresses(Config config, Service service, PrintWriter out)
+      throws IOException {
+    String user = OwnBrokerSettings.DASHBOARD;
+    String password = Edges.broker(config).passwordFile(user).readOrCreate();
+    URI broker = config.mqtt().url();
+    String root = config.mqtt().tree() + "/5/" + config.coach().id();
+    List<String> lines =
+        List.of(
+            "",
+            "Simulated coach \"" + config.coach().id() + "\", scenario " + scenario + ".",
+            service
+                .page()
+                .map(p -> "  page   " + p.address() + "#user=" + user + "&password=" + password)
+                .orElse("  page   not served, see above"),
+            "  mqtt   " + broker + "  user " + user + "  password " + password,
+            "  look   mosquitto_sub -h " + broker.getHost() + " -p " + broker.getPort()
+                + " -u " + user + " -P " + password + " -v -t '" + root + "/#'",
+            "  end    Ctrl-C",
+            "");
+    lines.forEach(out::println);
+    out.flush();
+  }
+
+  /** In this order: what still runs would write into the directory. */
+  private void tidy(Path directory) {
+    Service running = service;
+    if (running != null) {
+      running.close();
+    }
+    delete(directory);
+  }
+
+  private static void delete(Path directory) {
+    try (Stream<Path> files = Files.walk(directory)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.deleteIfExists(file);
+      }
+    } catch (IOException e) {
+      System.err.println(directory + " could not be deleted: " + e.getMessage());
+    }
+  }
+}

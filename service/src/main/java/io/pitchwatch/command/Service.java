@@ -1,0 +1,167 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.bus.Pi4jBus;
+import io.pitchwatch.config.Config;
+import io.pitchwatch.mqtt.CoachLink;
+import io.pitchwatch.mqtt.LinkClock;
+import io.pitchwatch.mqtt.broker.BrokerStart;
+import io.pitchwatch.mqtt.broker.OwnBroker;
+import io.pitchwatch.mqtt.homie.LogLevel;
+import io.pitchwatch.page.PageServer;
+import io.pitchwatch.page.PageStart;
+import io.pitchwatch.store.Keepsakes;
+import io.pitchwatch.visit.Report;
+import io.pitchwatch.visit.Watchkeeper;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The whole service on this machine: rounds on a thread of their own, and the edges around them. */
+final class Service implements AutoCloseable {
+
+  private static final Logger LOG = LoggerFactory.getLogger(Service.class);
+
+  private final Inbox inbox = new Inbox();
+  private final LinkClock clock = LinkClock.system();
+  private final Pi4jBus buses;
+  private final Watch watch;
+  private final Rounds rounds;
+  private final Thread thread;
+  private final Optional<OwnBroker> broker;
+  private final CoachLink link;
+  private final Optional<PageServer> page;
+  private volatile boolean closing;
+
+  private Service(Config config, BusChoice bus, Optional<OwnBroker> broker, Ending ending) {
+    this.broker = broker;
+    Keepsakes.Opened opened = Keepsakes.open(config.store().directory());
+    opened.trouble().ifPresent(LOG::warn);
+    Memory memory = new Memory(opened.keepsakes(), LOG::warn);
+    this.buses = bus.open();
+    Watchkeeper keeper =
+        new Watchkeeper(
+            config.coach(), memory.visit(config.coach(), clock.nanos().getAsLong()));
+    this.watch = new Watch(SensorPosts.of(config, buses, memory), keeper, memory);
+    this.link = CoachLink.start(Edges.link(config, orders(), ending, clock));
+    this.rounds = new Rounds(watch.posts(), keeper, new Outlet(ending.reports()));
+    this.thread = new Thread(this::run, "rounds");
+    this.thread.start();
+    this.page = page(config);
+  }
+
+  /** What came of starting. */
+  sealed interface Start {
+    record Running(Service service) implements Start {}
+
+    record Refused(String why) implements Start {}
+  }
+
+  /**
+   * Whom to tell.
+   *
+   * @param reports hears every report, on the thread of the rounds
+   * @param wornOut hears, once, that only a new process helps
+   */
+  record Ending(Consumer<Report> reports, Consumer<String> wornOut) {}
+
+  /** Starts everything that a config asks for. */
+  static Start start(Config config, BusChoice bus, Ending ending) {
+    if (config.mqtt().broker() == Config.Broker.OTHER) {
+      return new Start.Running(new Service(config, bus, Optional.empty(), ending));
+    }
+    BrokerStart started = OwnBroker.start(Edges.broker(config));
+    if (started instanceof BrokerStart.Running running) {
+      return new Start.Running(new Service(config, bus, Optional.of(running.broker()), ending));
+    }
+    return new Start.Refused(((BrokerStart.Failed) started).why());
+  }
+
+  private Orders orders() {
+    return new Orders(
+        inbox, watch, clock.nanos(), nanos -> clock.wall().apply(nanos).toString(), this::say);
+  }
+
+  /** An order can only come through the link, so the link is there by then. */
+  private void say(LogLevel level, String text) {
+    link.log(level, text);
+  }
+
+  private static Optional<PageServer> page(Config config) {
+    if (!config.page().enabled()) {
+      return Optional.empty();
+    }
+    PageStart started = PageServer.start(Edges.page(config));
+    if (started instanceof PageStart.Started running) {
+      return Optional.of(running.server());
+    }
+    LOG.warn(((PageStart.Refused) started).reason());
+    return Optional.empty();
+  }
+
+  Optional<PageServer> page() {
+    return page;
+  }
+
+  /** The simulated coach's face of the given type, when there is one. */
+  <T> Optional<T> busFace(Class<T> type) {
+    return buses.face(type);
+  }
+
+  private void run() {
+    while (!closing) {
+      long nowNanos = clock.nanos().getAsLong();
+      long dueNanos = nowNanos + Rounds.REPORT_NANOS;
+      try {
+        dueNanos = rounds.step(nowNanos);
+      } catch (RuntimeException e) {
+        // Nothing that one round meets may end the watch.
+        LOG.error("a round failed", e);
+      }
+      try {
+        inbox.carryOut(Math.max(0, dueNanos - clock.nanos().getAsLong()));
+      } catch (InterruptedException e) {
+        return;
+      }
+    }
+  }
+
+  /** Ends the rounds, says farewell on the broker, and closes everything. */
+  @Override
+  public void close() {
+    closing = true;
+    thread.interrupt();
+    try {
+      thread.join(2000);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    watch.memory().keep(watch.keeper().state());
+    link.close();
+    page.ifPresent(PageServer::close);
+    broker.ifPresent(OwnBroker::close);
+    buses.close();
+  }
+
+  /** Sends each report where it belongs, and keeps the phase when it changes. */
+  private final class Outlet implements Consumer<Report> {
+
+    private final Consumer<Report> listener;
+    private @Nullable Report last;
+
+    Outlet(Consumer<Report> listener) {
+      this.listener = listener;
+    }
+
+    @Override
+    public void accept(Report report) {
+      link.publish(report);
+      if (last == null || last.phase() != report.phase()) {
+        watch.memory().keep(watch.keeper().state());
+      }
+      last = report;
+      listener.accept(report);
+    }
+  }
+}
