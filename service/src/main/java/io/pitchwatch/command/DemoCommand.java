@@ -73,7 +73,9 @@ final class DemoCommand implements Callable<Integer> {
             : Scenarios.unpack(scenario, directory);
     if (file.isEmpty()) {
       err.println(
-          "scenario \"" + scenario + "\" is no file and not built in; built in are: "
+          "scenario \""
+              + scenario
+              + "\" is no file and not built in; built in are: "
               + String.join(", ", Scenarios.names()));
       return ExitCode.NOT_KNOWN;
     }
@@ -105,7 +107,7 @@ final class DemoCommand implements Callable<Integer> {
   }
 
   private static int freePort(int wanted) throws IOException {
-    InetAddress loopback = InetAddress.getByName(LOOPBACK);
+    InetAddress loopback = InetAddress.getLoopbackAddress();
     try (ServerSocket socket = new ServerSocket(wanted, 1, loopback)) {
       return socket.getLocalPort();
     } catch (IOException taken) {
@@ -126,8 +128,7 @@ final class DemoCommand implements Callable<Integer> {
               err.println(why);
               over.countDown();
             });
-    Service.Start start =
-        Service.start(config, BusChoice.simulated(file.toString()), ending);
+    Service.Start start = Service.start(config, BusChoice.simulated(file.toString()), ending);
     if (start instanceof Service.Start.Refused refused) {
       err.println(refused.why());
       return ExitCode.NOT_KNOWN;
@@ -139,8 +140,7 @@ final class DemoCommand implements Callable<Integer> {
     return ExitCode.NOT_KNOWN;
   }
 
-  private void printAddresses(Config config, Service service, PrintWriter out)
-      throws IOException {
+  private void printAddresses(Config config, Service service, PrintWriter out) throws IOException {
     String user = OwnBrokerSettings.DASHBOARD;
     String password = Edges.broker(config).passwordFile(user).readOrCreate();
     URI broker = config.mqtt().url();
@@ -154,8 +154,17 @@ final class DemoCommand implements Callable<Integer> {
                 .map(p -> "  page   " + p.address() + "#user=" + user + "&password=" + password)
                 .orElse("  page   not served, see above"),
             "  mqtt   " + broker + "  user " + user + "  password " + password,
-            "  look   mosquitto_sub -h " + broker.getHost() + " -p " + broker.getPort()
-                + " -u " + user + " -P " + password + " -v -t '" + root + "/#'",
+            "  look   mosquitto_sub -h "
+                + broker.getHost()
+                + " -p "
+                + broker.getPort()
+                + " -u "
+                + user
+                + " -P "
+                + password
+                + " -v -t '"
+                + root
+                + "/#'",
             "  end    Ctrl-C",
             "");
     lines.forEach(out::println);

@@ -11,7 +11,6 @@ import io.pitchwatch.mqtt.link.BrokerAddress;
 import io.pitchwatch.mqtt.link.Credentials;
 import io.pitchwatch.mqtt.tree.Commands;
 import io.pitchwatch.page.PageSettings;
-import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -22,8 +21,7 @@ final class Edges {
 
   private Edges() {}
 
-  static LinkParts link(
-      Config config, Commands commands, Service.Ending ending, LinkClock clock) {
+  static LinkParts link(Config config, Commands commands, Service.Ending ending, LinkClock clock) {
     Device device =
         new Device(
             config.coach(),

@@ -18,7 +18,9 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** The whole service on this machine: rounds on a thread of their own, and the edges around them. */
+/**
+ * The whole service on this machine: rounds on a thread of their own, and the edges around them.
+ */
 final class Service implements AutoCloseable {
 
   private static final Logger LOG = LoggerFactory.getLogger(Service.class);
@@ -41,8 +43,7 @@ final class Service implements AutoCloseable {
     Memory memory = new Memory(opened.keepsakes(), LOG::warn);
     this.buses = bus.open();
     Watchkeeper keeper =
-        new Watchkeeper(
-            config.coach(), memory.visit(config.coach(), clock.nanos().getAsLong()));
+        new Watchkeeper(config.coach(), memory.visit(config.coach(), clock.nanos().getAsLong()));
     this.watch = new Watch(SensorPosts.of(config, buses, memory), keeper, memory);
     this.link = CoachLink.start(Edges.link(config, orders(), ending, clock));
     this.rounds = new Rounds(watch.posts(), keeper, new Outlet(ending.reports()));
