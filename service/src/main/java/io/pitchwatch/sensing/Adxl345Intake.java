@@ -34,7 +34,10 @@ final class Adxl345Intake {
   private boolean told;
   private boolean looked;
   private long fedNanos;
+
+  /** The FIFO was full: in stream mode samples were lost, or would have been by now. */
   private boolean full;
+
   private int lastX;
   private int lastY;
   private int lastZ;
@@ -90,7 +93,7 @@ final class Adxl345Intake {
       looked = true;
       fedNanos = nowNanos;
     }
-    full = way == Way.FIFO && fifoFull(entries, interrupts);
+    full = way == Way.FIFO && entries >= FIFO_DEPTH;
     int waiting =
         switch (way) {
           case FIFO -> entries;
@@ -124,11 +127,6 @@ final class Adxl345Intake {
       lastZ = z;
     }
     return read;
-  }
-
-  /** "The overrun bit is set when FIFO is filled": samples were lost, or are about to be. */
-  private static boolean fifoFull(int entries, int interrupts) {
-    return entries >= FIFO_DEPTH || (interrupts & INT_OVERRUN) != 0;
   }
 
   private void tryAnotherWay(long nowNanos) {

@@ -28,7 +28,6 @@ final class Adxl345Registers {
   static final int INT_ENABLE = 0x2E;
   static final int INT_SOURCE = 0x30;
   static final int INT_DATA_READY = 0x80;
-  static final int INT_OVERRUN = 0x01;
 
   /** Format of the data: D7 SELF_TEST, D3 FULL_RES, D2 Justify, D1:0 range. */
   static final int DATA_FORMAT = 0x31;

@@ -81,7 +81,7 @@ class DriverSweepSimulationTest {
   private static final List<Mounting> MOUNTINGS = mountings();
 
   private static List<Mounting> mountings() {
-    String[] names = {"forward", "rear", "left", "right", "up", "down"};
+    String[] names = {"forward", "rearward", "left", "right", "up", "down"};
     List<Mounting> all = new ArrayList<>();
     for (int x = 0; x < 6; x++) {
       for (int z = 0; z < 6; z++) {
