@@ -5,6 +5,7 @@ import { line } from "./values.js";
 import { text } from "./text.js";
 
 const WAIT_MS = 8000;
+const REFUSAL = /^\S+\/set refused: (.+)$/;
 
 export class Commands {
   #publish;
@@ -49,7 +50,7 @@ export class Commands {
       const why = line(payload) ?? "";
       for (const waiting of [...this.#pending.keys()]) {
         if (this.#pending.size === 1 || why.includes(waiting)) {
-          this.#settle(waiting, text.ask.refused(why), "failed");
+          this.#settle(waiting, text.ask.refused(REFUSAL.exec(why)?.[1] ?? why), "failed");
         }
       }
     }

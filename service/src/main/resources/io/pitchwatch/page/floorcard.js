@@ -17,7 +17,7 @@ export function showFloor(view, footing, units) {
   setText(byId("verdict"), text.floor.verdict[floor.verdict]);
   showLean(floor, reading, footing, units);
   setText(byId("reading"), readingWords(reading));
-  setText(byId("sure"), floor.known ? sureWords(floor, decimals) : "");
+  setText(byId("sure"), floor.known ? sureWords(floor, reading, decimals) : "");
   showPicture(floor, footing, units, decimals);
 }
 
@@ -55,12 +55,12 @@ function readingWords(reading) {
 }
 
 /** Two standard errors: the truth lies within them about nineteen times in twenty. */
-function sureWords(floor, decimals) {
+function sureWords(floor, reading, decimals) {
   const sure =
     floor.uncertainty === null
       ? text.reading.notSure
       : text.reading.sure(degrees(2 * floor.uncertainty, Math.max(decimals, 2)));
-  return `${text.reading.state[floor.state]}, ${sure}.`;
+  return reading.status === "current" ? `${text.reading.state[floor.state]} ${sure}` : sure;
 }
 
 function showPicture(floor, footing, units, decimals) {

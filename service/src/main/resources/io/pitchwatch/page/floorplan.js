@@ -13,6 +13,7 @@ const BOTTOM = 374;
 const MOST_LINES = 8;
 const LABEL_GAP_X = 46;
 const LABEL_GAP_Y = 15;
+const NOSE = 9;
 
 /** Where the owner gave no figures: any coach's proportions, spoken of in degrees only. */
 const NOMINAL = { axles: [], frontMm: 0, rearMm: -5000, wheelbaseMm: 5000, trackMm: 2000 };
@@ -26,15 +27,18 @@ const NOMINAL = { axles: [], frontMm: 0, rearMm: -5000, wheelbaseMm: 5000, track
 export function floorplan(lean, footing, units, steady) {
   const shape = outline(footing ?? NOMINAL);
   const parts = [s("path", { d: shape.path, class: "hull" })];
+  const marks = [];
   let words = text.picture.unknown;
   let key = "";
   if (lean) {
     const field = contours(lean, shape, units);
-    parts.push(...water(field, shape), ...lines(field, shape, footing, units, steady));
+    const mark = field.step ? lowest(lean, shape) : null;
+    parts.push(...water(field, shape), ...lines(field, shape, footing, units, steady, mark));
+    marks.push(...(mark ? [mark.ring, mark.word] : []));
     words = describe(lean, field, footing, units);
     key = footing && field.step ? text.picture.lines(length(field.step, units)) : "";
   }
-  parts.push(...wheels(footing, shape), nose(shape));
+  parts.push(...wheels(footing, shape), ...marks, nose(shape));
   const drawing = s(
     "svg",
     { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, class: "floorplan", role: "img", "aria-label": `${text.picture.name}. ${words}` },
@@ -100,7 +104,7 @@ function water(field, shape) {
   const bands = Math.floor(field.range / field.step) + 1;
   const shades = [];
   for (let k = 0; k < bands; k++) {
-    const below = clip(box, ([x, y]) => (k + 0.0) * field.step - field.at(x, y));
+    const below = clip(box, ([x, y]) => k * field.step - field.at(x, y));
     if (below.length > 2) {
       shades.push(
         s("polygon", {
@@ -132,13 +136,13 @@ function clip(polygon, inside) {
   return kept;
 }
 
-function lines(field, shape, footing, units, steady) {
+function lines(field, shape, footing, units, steady, mark) {
   if (!field.step) {
     return [];
   }
   const drawn = s("g", { "clip-path": "url(#hull)", class: steady ? "contour" : "contour unsure" });
   const labels = s("g", { class: "contour-label" });
-  const taken = [];
+  const taken = [mark.taken];
   for (let k = 0; k * field.step <= field.range + 1e-6; k++) {
     const ends = crossing(shape, (x, y) => field.at(x, y) - k * field.step);
     if (ends.length < 2) {
@@ -147,8 +151,8 @@ function lines(field, shape, footing, units, steady) {
     drawn.append(
       s("line", { x1: ends[0][0], y1: ends[0][1], x2: ends[1][0], y2: ends[1][1] }),
     );
-    if (footing) {
-      label(labels, taken, ends, shape, k === 0 ? text.picture.lowest : length(k * field.step, units));
+    if (footing && k > 0) {
+      label(labels, taken, ends, shape, length(k * field.step, units));
     }
   }
   return [drawn, labels];
@@ -175,21 +179,54 @@ function crossing(shape, height) {
   return found;
 }
 
-/** Writes a height beside the end of its line, unless it would stand on another. */
+/** Writes a height beside the end of its line, unless it would stand on another or on the nose. */
 function label(group, taken, ends, shape, words) {
-  const sides = ends.filter(([x]) => x <= shape.left + 0.5 || x >= shape.right - 0.5);
-  const [x, y] = (sides.length ? sides : ends).reduce((a, b) => (a[0] >= b[0] ? a : b));
-  if (taken.some(([tx, ty]) => Math.abs(tx - x) < LABEL_GAP_X && Math.abs(ty - y) < LABEL_GAP_Y)) {
-    return;
+  const place = ends.map(([x, y]) => edge(shape, x, y)).sort((a, b) => a.rank - b.rank)[0];
+  const crowded = taken.some(
+    ({ x, y }) => Math.abs(x - place.x) < LABEL_GAP_X && Math.abs(y - place.y) < LABEL_GAP_Y,
+  );
+  if (place.rank < NOSE && !crowded) {
+    taken.push(place);
+    group.append(s("text", { x: place.x, y: place.y, "text-anchor": place.anchor }, words));
   }
-  taken.push([x, y]);
-  const attributes =
-    x >= shape.right - 0.5
-      ? { x: x + 7, y: y + 4, "text-anchor": "start" }
-      : x <= shape.left + 0.5
-        ? { x: x - 7, y: y + 4, "text-anchor": "end" }
-        : { x, y: y < HEIGHT / 2 ? y - 6 : y + 16, "text-anchor": "middle" };
-  group.append(s("text", attributes, words));
+}
+
+/** Where beside the edge a label goes; the lower the rank, the better the place. */
+function edge(shape, x, y) {
+  if (x >= shape.right - 0.5) {
+    return { rank: 0, x: x + 8, y: y + 4, anchor: "start" };
+  }
+  if (x <= shape.left + 0.5) {
+    return { rank: 1, x: x - 8, y: y + 4, anchor: "end" };
+  }
+  return y > HEIGHT / 2
+    ? { rank: 2, x, y: y + 16, anchor: "middle" }
+    : { rank: NOSE, x, y, anchor: "middle" };
+}
+
+/** A ring at the lowest place between the wheels, and the word beside it. */
+function lowest(lean, shape) {
+  const { size } = shape;
+  const side = { left: 1, right: -1, even: 0 }[lean.side];
+  const x = shape.toX((side * size.trackMm) / 2);
+  const y = shape.toY(
+    { front: size.frontMm, rear: size.rearMm, even: (size.frontMm + size.rearMm) / 2 }[lean.end],
+  );
+  const left = side > 0;
+  return {
+    ring: s("circle", { cx: x, cy: y, r: 11, class: "lowest-ring" }),
+    word: s(
+      "text",
+      {
+        x: left ? shape.left - 8 : shape.right + 8,
+        y: y + 4,
+        "text-anchor": left ? "end" : "start",
+        class: "lowest-word",
+      },
+      text.picture.lowest,
+    ),
+    taken: { x: left ? shape.left - 8 : shape.right + 8, y: y + 4 },
+  };
 }
 
 function wheels(footing, shape) {

@@ -4,7 +4,10 @@ import { figure, flag, instant, json, line, list, number, oneOf } from "./values
 import { since } from "./tree.js";
 
 /** A parked coach speaks at least once a minute; after two and a half it is no longer current. */
-const CURRENT_MS = 150_000;
+const PARKED_MS = 150_000;
+
+/** While it moves, settles or is being levelled it speaks every second. */
+const WATCHED_MS = 12_000;
 
 /** How far ahead of ours a coach's clock may run before its dates say nothing of age. */
 const CLOCK_AHEAD_MS = 60_000;
@@ -59,8 +62,16 @@ export class Model {
       return { status: this.#tree.text("floor/roll") === undefined ? "none" : "old", ageMs: null };
     }
     const ageMs = this.#age(entry, takenAt);
-    const current = ready && ageMs !== null && ageMs <= CURRENT_MS;
+    const current = ready && ageMs !== null && ageMs <= this.#longest();
     return { status: current ? "current" : "old", ageMs };
+  }
+
+  #longest() {
+    const tree = this.#tree;
+    const watched =
+      tree.text("visit/phase") === "arriving" ||
+      ["moving", "unsettled"].includes(tree.text("floor/state"));
+    return watched ? WATCHED_MS : PARKED_MS;
   }
 
   /**

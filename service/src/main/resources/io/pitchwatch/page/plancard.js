@@ -61,15 +61,17 @@ function wheelPart(wheel, pieces, units) {
     h("p", { class: "wheel-name" }, h("span", {}, where), h("strong", {}, lift && text.plan.up(lift))),
     stackDrawing(wheel, pieces, text.plan.picture(where, lift)),
     h("p", { class: "hint" }, text.plan.fromGround),
-    h("ol", { class: "layers" }, ...runs(wheel.layers).map((words) => h("li", {}, words))),
+    h("ul", { class: "layers" }, ...runs(wheel.layers).map((words) => h("li", {}, words))),
     ...(wheel.stair.length === 0
       ? []
       : [
           h("p", { class: "hint" }, text.plan.stair),
           h(
-            "ol",
+            "ul",
             { class: "layers" },
-            ...wheel.stair.map((step) => h("li", {}, text.join(runs(step)))),
+            ...wheel.stair.map((step, i) =>
+              h("li", {}, text.plan.step(i + 1, text.join(runs(step)))),
+            ),
           ),
         ]),
   );
@@ -147,7 +149,8 @@ export function showLaid(view, onCollected) {
   const { laid, phase } = view;
   setHidden(byId("laid"), laid.length === 0 && phase !== "leaving");
   const count = laid.reduce((sum, wheel) => sum + piecesOf(wheel), 0);
-  setText(byId("laid-summary"), count === 0 ? text.laid.none : text.laid.some(count));
+  const some = phase === "leaving" ? text.laid.toCollect : text.laid.some;
+  setText(byId("laid-summary"), count === 0 ? text.laid.none : some(count));
   keyed(
     byId("laid-list"),
     laid.map((wheel) => ({ key: wheelName(wheel), wheel })),

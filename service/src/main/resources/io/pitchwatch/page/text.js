@@ -56,13 +56,13 @@ export const text = {
     old: (age) => `Last known, ${age} old`,
     oldUnknown: "Last known, age not known",
     notCurrent: "These values are not current.",
-    sure: (width) => `give or take ${width}`,
-    notSure: "how sure is not known",
+    sure: (width) => `Give or take ${width}.`,
+    notSure: "How sure is not known.",
     state: {
-      moving: "The coach moves",
-      unsettled: "At rest, the figure still settles",
-      steady: "The coach stands still",
-      unknown: "The sensor says nothing",
+      moving: "The coach moves.",
+      unsettled: "At rest, the figure still settles.",
+      steady: "The coach stands still.",
+      unknown: "The sensor says nothing.",
     },
   },
 
@@ -92,11 +92,9 @@ export const text = {
 
   picture: {
     name: "The floor from above, the nose of the coach at the top",
-    flat: "No contour: flatter than one line",
     lowest: "lowest",
     nose: "nose",
-    lines: (step) => `A line every ${step} of height. Water would run to the deep blue.`,
-    linesByAngle: "Water would run to the deep blue.",
+    lines: (step) => `A line every ${step} of height, the deepest tint where it is lowest.`,
     describe: (low, drop) => `Water would gather at the ${low}, ${drop} below the highest wheel.`,
     describeByAngle: (low) => `Water would gather at the ${low}.`,
     unknown: "Nothing to draw: the lean is not known.",
@@ -130,7 +128,7 @@ export const text = {
       (count === 1 ? `1 layer of ${piece}` : `${count} layers of ${piece}`)
       + (abreast > 1 ? `, ${abreast} side by side` : ""),
     fromGround: "From the ground up",
-    stair: "Stair before it, lowest step first",
+    stair: "Stair before it",
     step: (n, layers) => `Step ${n}: ${layers}`,
     jacks: "Then the jacks, in this order",
     jack: (pair, raise) => `${pair} pair: raise ${raise}`,
@@ -146,7 +144,8 @@ export const text = {
 
   laid: {
     heading: "Under the coach",
-    some: (count) => (count === 1 ? "1 piece to collect" : `${count} pieces to collect`),
+    some: (count) => (count === 1 ? "1 piece" : `${count} pieces`),
+    toCollect: (count) => (count === 1 ? "1 piece to collect" : `${count} pieces to collect`),
     none: "Nothing lies under the coach",
     pieces: (count, piece) => `${count} × ${piece}`,
     collected: "Collected",

@@ -35,12 +35,12 @@ final class CoachOnTheBroker implements AutoCloseable, MqttCallback {
   private final List<String> commands = new CopyOnWriteArrayList<>();
   private volatile Manner manner = Manner.ECHOES;
 
-  CoachOnTheBroker(int port) throws MqttException {
+  CoachOnTheBroker(int port, String user, String password) throws MqttException {
     client = new MqttAsyncClient("tcp://127.0.0.1:" + port, "coach", new MemoryPersistence());
     client.setCallback(this);
     MqttConnectionOptions options = new MqttConnectionOptions();
-    options.setUserName(Mosquitto.COACH);
-    options.setPassword(Mosquitto.password().getBytes(StandardCharsets.UTF_8));
+    options.setUserName(user);
+    options.setPassword(password.getBytes(StandardCharsets.UTF_8));
     options.setCleanStart(true);
     options.setWill(BASE + "$state", retained("lost"));
     client.connect(options).waitForCompletion(WAIT_MS);
@@ -114,7 +114,7 @@ final class CoachOnTheBroker implements AutoCloseable, MqttCallback {
     if (manner == Manner.ECHOES) {
       client.publish(BASE + path, retained(payload));
     } else if (manner == Manner.REFUSES) {
-      String why = path + ": not while the coach moves";
+      String why = topic + " refused: not while the coach moves";
       client.publish(BASE + "$log/warn", why.getBytes(StandardCharsets.UTF_8), 1, false);
     }
   }

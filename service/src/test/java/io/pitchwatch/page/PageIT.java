@@ -40,7 +40,7 @@ class PageIT extends OnThePage {
     }
     assertTrue(browser().text("#verdict").contains("Not level enough"));
     // two standard errors of 0.010°
-    assertTrue(browser().text("#sure").contains("give or take 0.02°"), browser().text("#sure"));
+    assertTrue(browser().text("#sure").contains("Give or take 0.02°"), browser().text("#sure"));
     // 5600 mm · tan 0.80° + 1960 mm · tan 2.10° = 150.1 mm
     String picture = browser().text("#floorplan-words");
     assertTrue(picture.contains("front right corner, 150 mm below"), picture);

@@ -35,19 +35,24 @@ final class PageStage implements AutoCloseable {
     }
     server = started.server();
     browser = new Browser(directory.resolve("profile"));
-    coach = new CoachOnTheBroker(broker.port());
+    coach = new CoachOnTheBroker(broker.port(), Mosquitto.COACH, Mosquitto.password());
   }
 
   /** Sets the stage, or skips the test with a message where a program is not installed. */
   static PageStage set(Path directory) throws IOException, MqttException {
-    for (String program : new String[] {Mosquitto.EXECUTABLE, Browser.CHROMIUM, Browser.DRIVER}) {
+    require(Mosquitto.EXECUTABLE, Browser.CHROMIUM, Browser.DRIVER);
+    return new PageStage(directory);
+  }
+
+  /** Skips the test where a program is not installed, unless nothing may be skipped. */
+  static void require(String... programs) {
+    for (String program : programs) {
       boolean installed = Files.isExecutable(Path.of(program));
       if (!installed && System.getenv(REQUIRE_ALL) != null) {
         throw new AssertionError(program + " is not installed, and " + REQUIRE_ALL + " is set");
       }
       assumeTrue(installed, program + " is not installed: the page is not tried in a browser");
     }
-    return new PageStage(directory);
   }
 
   Mosquitto broker() {
@@ -65,7 +70,7 @@ final class PageStage implements AutoCloseable {
   /** The coach's program starts anew: another connection, nothing of its own remembered. */
   CoachOnTheBroker coachAnew() throws MqttException {
     coach.close();
-    coach = new CoachOnTheBroker(broker.port());
+    coach = new CoachOnTheBroker(broker.port(), Mosquitto.COACH, Mosquitto.password());
     return coach;
   }
 

@@ -32,7 +32,7 @@ class PageVisitIT extends OnThePage {
     coach().manner(CoachOnTheBroker.Manner.REFUSES);
     signedInAndLive(Mosquitto.DRIVER);
     pick("stay-kind", "season");
-    browser().awaitText("#stay-answer", "The coach refused: visit/stay: not while the coach moves");
+    browser().awaitText("#stay-answer", "The coach refused: not while the coach moves");
     awaitChosen("stay-kind", "overnight");
   }
 
