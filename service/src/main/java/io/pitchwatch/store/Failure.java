@@ -1,0 +1,41 @@
+package io.pitchwatch.store;
+
+import java.sql.SQLException;
+import org.sqlite.SQLiteException;
+
+/**
+ * Why SQLite refused (result codes of sqlite.org/rescode.html).
+ *
+ * @param damaged whether the file itself is wrong
+ * @param words for people
+ */
+record Failure(boolean damaged, String words) {
+
+  private static final int PRIMARY = 0xff;
+
+  static Failure of(SQLException e) {
+    if (!(e instanceof SQLiteException sqlite)) {
+      String cause = e.getCause() == null ? "" : ": " + e.getCause().getMessage();
+      return new Failure(e instanceof DamageException, e.getMessage() + cause);
+    }
+    return switch (sqlite.getResultCode().code & PRIMARY) {
+      case 11 -> new Failure(true, "its contents contradict each other");
+      case 26 -> new Failure(true, "it is not a database");
+      case 13 -> new Failure(false, "the disk is full");
+      case 8 -> new Failure(false, "it may only be read");
+      case 10 -> new Failure(false, "the disk reports an error");
+      case 14 -> new Failure(false, "it cannot be opened or made");
+      case 5, 6 -> new Failure(false, "another process holds it");
+      default -> new Failure(false, String.valueOf(e.getMessage()));
+    };
+  }
+
+  /** A file that SQLite can read, and that is wrong all the same. */
+  static final class DamageException extends SQLException {
+    private static final long serialVersionUID = 1;
+
+    DamageException(String words) {
+      super(words);
+    }
+  }
+}

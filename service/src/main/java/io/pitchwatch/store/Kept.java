@@ -1,0 +1,120 @@
+package io.pitchwatch.store;
+
+import io.pitchwatch.attitude.Alignment;
+import io.pitchwatch.attitude.Zero;
+import io.pitchwatch.visit.VisitState;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * What must not be lost once it was said to be kept: every write waits for the disk. Not
+ * thread-safe.
+ */
+public final class Kept {
+
+  /** Longest text that can be kept, characters. */
+  public static final int LONGEST = 65_536;
+
+  private static final String ZERO = "zero";
+  private static final String ZERO_BEFORE = "zero-before";
+  private static final String ALIGNMENT = "alignment";
+  private static final String VISIT = "visit";
+  private static final String NOW = "now";
+
+  private final KeptFile file;
+
+  Kept(KeptFile file) {
+    this.file = file;
+  }
+
+  /** The zero of a sensor. */
+  public Optional<Zero> zero(String sensor) {
+    return read(ZERO, sensor, KeptText::zero);
+  }
+
+  /** The zero of a sensor before the one it has now, to go back to. */
+  public Optional<Zero> zeroBefore(String sensor) {
+    return read(ZERO_BEFORE, sensor, KeptText::zero);
+  }
+
+  /** Keeps the zero of a sensor, and the one before it. */
+  public Written keepZero(String sensor, Zero zero) {
+    Optional<String> before = file.get(ZERO, sensor);
+    String now = KeptText.of(zero);
+    if (before.isPresent() && !before.get().equals(now)) {
+      file.set(ZERO_BEFORE, sensor, before.get());
+    }
+    return file.put(ZERO, sensor, now);
+  }
+
+  /** How a sensor's board is turned about the vertical. */
+  public Optional<Alignment.Found> alignment(String sensor) {
+    return read(ALIGNMENT, sensor, KeptText::alignment);
+  }
+
+  /** Keeps how a sensor's board is turned about the vertical. */
+  public Written keepAlignment(String sensor, Alignment.Found alignment) {
+    return file.put(ALIGNMENT, sensor, KeptText.of(alignment));
+  }
+
+  /**
+   * Where the visit stands: its phase, stay, surface and what is laid.
+   *
+   * @param nowNanos monotonic time, from which its phase is counted anew
+   */
+  public Optional<VisitState> visit(long nowNanos) {
+    return read(VISIT, NOW, json -> KeptText.visit(json, nowNanos));
+  }
+
+  /** Keeps where the visit stands; costs nothing while nothing of it has changed. */
+  public Written keepVisit(VisitState state) {
+    return file.put(VISIT, NOW, KeptText.of(state));
+  }
+
+  /** The text that is kept under a topic and a name. */
+  public Optional<String> text(String topic, String name) {
+    return file.get(topic, name);
+  }
+
+  /** All texts of a topic by name. */
+  public NavigableMap<String, String> texts(String topic) {
+    return file.all(topic);
+  }
+
+  /**
+   * Keeps a text.
+   *
+   * @throws IllegalArgumentException if it is longer than {@link #LONGEST}
+   */
+  public Written keepText(String topic, String name, String text) {
+    if (text.length() > LONGEST) {
+      throw new IllegalArgumentException(
+          "text has " + text.length() + " characters; at most " + LONGEST);
+    }
+    return file.put(topic, name, text);
+  }
+
+  /** Forgets a text. */
+  public Written forgetText(String topic, String name) {
+    return file.remove(topic, name);
+  }
+
+  /** Tries again to write what could not be written. */
+  public Written flush() {
+    return file.hasUnwritten() ? file.write() : new Written.Done();
+  }
+
+  /** A text of another version may not be what it was; then there is none. */
+  private <T> Optional<T> read(String topic, String name, Function<JsonValue, T> reading) {
+    return file.get(topic, name).flatMap(text -> decoded(text, reading));
+  }
+
+  static <T> Optional<T> decoded(String text, Function<JsonValue, T> reading) {
+    try {
+      return Optional.of(reading.apply(JsonValue.parse(text)));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+}

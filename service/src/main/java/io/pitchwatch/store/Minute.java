@@ -1,0 +1,31 @@
+package io.pitchwatch.store;
+
+import java.util.Set;
+
+/**
+ * One minute of history. What is not known is NaN.
+ *
+ * @param atNanos monotonic time of its end, nanoseconds
+ * @param wallSeconds seconds since 1970, a label: it may jump by years
+ * @param rollRad mean roll, radians, positive: right side low
+ * @param pitchRad mean pitch, radians, positive: front low
+ * @param uncertaintyRad one standard error of the two, radians
+ * @param spreadRad how far the coach rocked about them, one standard deviation, radians
+ * @param temperatureC of the sensor, degrees Celsius
+ * @param marks what was the case in it
+ */
+public record Minute(
+    long atNanos,
+    long wallSeconds,
+    double rollRad,
+    double pitchRad,
+    double uncertaintyRad,
+    double spreadRad,
+    double temperatureC,
+    Set<Mark> marks) {
+
+  /** Copies the marks. */
+  public Minute {
+    marks = Set.copyOf(marks);
+  }
+}

@@ -1,0 +1,56 @@
+package io.pitchwatch.store;
+
+import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.coach.Stay;
+import io.pitchwatch.coach.Surface;
+
+/**
+ * One visit in the site book. Leans that are not known are NaN.
+ *
+ * @param number rises from visit to visit, from 1
+ * @param site the owner's name for the place; may be empty. No position is kept
+ * @param begunWallSeconds seconds since 1970, a label
+ * @param endedWallSeconds likewise; 0 while the visit lasts
+ * @param stay kind of stay
+ * @param surface what the coach stood on
+ * @param found how the floor leaned on arrival
+ * @param levelled how it leaned once levelled
+ * @param settled by how much that changed until the end
+ * @param plan what was laid and raised, for people; at most 4000 characters
+ */
+public record SiteVisit(
+    long number,
+    String site,
+    long begunWallSeconds,
+    long endedWallSeconds,
+    Stay stay,
+    Surface surface,
+    Lean found,
+    Lean levelled,
+    Lean settled,
+    String plan) {
+
+  /** Longest name of a site, characters. */
+  public static final int LONGEST_SITE = 80;
+
+  private static final int LONGEST_PLAN = 4000;
+
+  /**
+   * Checks number and lengths.
+   *
+   * @throws IllegalArgumentException if number is less than 1, or a text is too long
+   */
+  public SiteVisit {
+    if (number < 1) {
+      throw new IllegalArgumentException("number is " + number + "; it must be 1 or more");
+    }
+    if (site.length() > LONGEST_SITE) {
+      throw new IllegalArgumentException(
+          "site has " + site.length() + " characters; at most " + LONGEST_SITE);
+    }
+    if (plan.length() > LONGEST_PLAN) {
+      throw new IllegalArgumentException(
+          "plan has " + plan.length() + " characters; at most " + LONGEST_PLAN);
+    }
+  }
+}

@@ -1,0 +1,194 @@
+package io.pitchwatch.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.pitchwatch.attitude.Alignment;
+import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.attitude.UpVector;
+import io.pitchwatch.attitude.Zero;
+import io.pitchwatch.coach.Direction;
+import io.pitchwatch.coach.Stay;
+import io.pitchwatch.coach.Surface;
+import io.pitchwatch.visit.Laid;
+import io.pitchwatch.visit.Phase;
+import io.pitchwatch.visit.VisitState;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is kept is there again after a restart. */
+class StoreTest {
+
+  private static final Zero ZERO =
+      new Zero(UpVector.of(Lean.ofDegrees(1.5, -2.25)), 1e-4, Double.NaN, "2026-05-01T12:00:00Z");
+  private static final Zero LATER = new Zero(UpVector.LEVEL, 2e-4, 21.5, "");
+  private static final List<Laid.Layer> ONE = List.of(new Laid.Layer("block", 2));
+  private static final Laid LAID =
+      new Laid(
+          List.of(
+              new Laid.Wheel(
+                  "rear",
+                  Direction.RIGHT,
+                  List.of(new Laid.Layer("sheet", 1), new Laid.Layer("block", 2)),
+                  List.of(ONE, ONE))));
+
+  @TempDir Path directory;
+
+  private Store open() {
+    Store.Opening opening = Store.open(directory, 0, () -> 1_800_000_000L);
+    assertEquals(List.of(), opening.troubles());
+    return opening.store();
+  }
+
+  @Test
+  void aZeroSurvivesARestartToTheLastBit() {
+    try (Store store = open()) {
+      assertEquals(Optional.empty(), store.kept().zero("floor"));
+      assertEquals(new Written.Done(), store.kept().keepZero("floor", ZERO));
+    }
+    try (Store store = open()) {
+      assertEquals(Optional.of(ZERO), store.kept().zero("floor"));
+      assertEquals(Optional.empty(), store.kept().zero("rear"));
+    }
+  }
+
+  @Test
+  void theZeroBeforeIsKeptToGoBackTo() {
+    try (Store store = open()) {
+      store.kept().keepZero("floor", ZERO);
+      store.kept().keepZero("floor", ZERO);
+      assertEquals(Optional.empty(), store.kept().zeroBefore("floor"));
+      store.kept().keepZero("floor", LATER);
+    }
+    try (Store store = open()) {
+      assertEquals(Optional.of(LATER), store.kept().zero("floor"));
+      assertEquals(Optional.of(ZERO), store.kept().zeroBefore("floor"));
+    }
+  }
+
+  @Test
+  void theVisitGoesOnWhereItWas() {
+    VisitState state = new VisitState(Phase.PARKED, Stay.SEASON, Surface.SOFT, LAID, true, 5);
+    Alignment.Found alignment = new Alignment.Found(0.05, 0.001);
+    try (Store store = open()) {
+      assertEquals(Optional.empty(), store.kept().visit(0));
+      store.kept().keepVisit(state);
+      store.kept().keepAlignment("floor", alignment);
+    }
+    try (Store store = open()) {
+      assertEquals(
+          Optional.of(new VisitState(Phase.PARKED, Stay.SEASON, Surface.SOFT, LAID, false, 77)),
+          store.kept().visit(77));
+      assertEquals(Optional.of(alignment), store.kept().alignment("floor"));
+    }
+  }
+
+  @Test
+  void textsAreKeptByTopicAndForgotten() {
+    String text = "{\"q\":\"'\\u0000\u20ac\"}";
+    try (Store store = open()) {
+      store.kept().keepText("alarm", "ground", text);
+      store.kept().keepText("alarm", "fridge-galley", "b");
+      store.kept().forgetText("alarm", "fridge-galley");
+      assertThrows(
+          IllegalArgumentException.class,
+          () -> store.kept().keepText("alarm", "x", "x".repeat(Kept.LONGEST + 1)));
+    }
+    try (Store store = open()) {
+      assertEquals(Optional.of(text), store.kept().text("alarm", "ground"));
+      assertEquals(java.util.Map.of("ground", text), store.kept().texts("alarm"));
+    }
+  }
+
+  @Test
+  void whatHasNotChangedIsNotWrittenAgain() throws IOException {
+    VisitState state = VisitState.atStart(0);
+    try (Store store = open()) {
+      store.kept().keepVisit(state);
+      long bytes = bytes();
+      for (int i = 0; i < 1000; i++) {
+        assertEquals(new Written.Done(), store.kept().keepVisit(state));
+      }
+      assertEquals(bytes, bytes());
+      store.kept().keepVisit(VisitState.atStart(0));
+      assertEquals(bytes, bytes());
+    }
+  }
+
+  private long bytes() throws IOException {
+    try (Stream<Path> files = Files.list(directory)) {
+      return files.mapToLong(file -> file.toFile().length()).sum();
+    }
+  }
+
+  @Test
+  void theSiteBookKnowsASiteWhenItIsAskedAgain() {
+    SiteVisit first = visit(1, "Alder Bend");
+    try (Store store = open()) {
+      assertEquals(1, store.siteBook().nextNumber());
+      store.siteBook().keep(first);
+      store.siteBook().keep(visit(2, "Elsewhere"));
+      store.siteBook().keep(visit(3, " alder bend "));
+    }
+    try (Store store = open()) {
+      assertEquals(4, store.siteBook().nextNumber());
+      assertEquals(
+          List.of(first, visit(3, " alder bend ")), store.siteBook().visitsTo("ALDER BEND"));
+      store.siteBook().forget(2);
+      assertEquals(2, store.siteBook().visits().size());
+    }
+  }
+
+  private static SiteVisit visit(long number, String site) {
+    Lean unknown = new Lean(Double.NaN, Double.NaN);
+    return new SiteVisit(
+        number,
+        site,
+        1_700_000_000L,
+        0,
+        Stay.STAY,
+        Surface.GRASS,
+        Lean.ofDegrees(2.1, -0.8),
+        unknown,
+        unknown,
+        "one block under each right wheel");
+  }
+
+  @Test
+  void theSiteBookForgetsTheOldestVisits() {
+    try (Store store = Store.inMemory(0)) {
+      for (int i = 1; i <= SiteBook.MOST_VISITS + 5; i++) {
+        store.siteBook().keep(visit(i, "x"));
+      }
+      List<SiteVisit> visits = store.siteBook().visits();
+      assertEquals(SiteBook.MOST_VISITS, visits.size());
+      assertEquals(6, visits.get(0).number());
+    }
+  }
+
+  @Test
+  void whatDoesNotFitASiteVisitIsRefused() {
+    assertThrows(IllegalArgumentException.class, () -> visit(0, "x"));
+    assertThrows(IllegalArgumentException.class, () -> visit(1, "x".repeat(81)));
+  }
+
+  @Test
+  void aTextThatIsNotARecordIsNone() {
+    try (Store store = open()) {
+      for (String text :
+          List.of("", "{", "[]", "{\"x\":1}", "{\"x\":\"1\",\"y\":0,\"z\":1}", "3")) {
+        store.kept().keepText("zero", "floor", text);
+        assertEquals(Optional.empty(), store.kept().zero("floor"), text);
+      }
+      store.kept().keepText("zero", "floor", "[".repeat(10_000));
+      assertTrue(store.kept().zero("floor").isEmpty());
+    }
+  }
+}
