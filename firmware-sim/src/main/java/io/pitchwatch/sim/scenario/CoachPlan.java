@@ -3,6 +3,7 @@ package io.pitchwatch.sim.scenario;
 import io.pitchwatch.sim.world.Axle;
 import io.pitchwatch.sim.world.Chassis;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A coach as a scenario needs it.
@@ -32,6 +33,11 @@ record CoachPlan(
         .mapToDouble(Axle::contactM2)
         .findFirst()
         .orElseThrow();
+  }
+
+  /** Area of a piece, square metres. */
+  double pieceM2(String id) {
+    return Optional.ofNullable(pieces.get(id)).map(Slab::areaM2).orElseThrow();
   }
 
   /**

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads the timeline, event by event in order of time: what moves the coach. */
 final class EventReader {
 
+  private static final int MOST_TIMES = 10_000;
   private static final double DEFAULT_LINE_HZ = 32.5;
   private static final double DEFAULT_LEVEL_G = 0.022;
   private static final double DEFAULT_STEP_LEAN_RAD = Math.toRadians(0.02);
@@ -26,7 +27,9 @@ final class EventReader {
   private static final double SUN_LAG_S = 1800;
   private static final List<String> MOTION =
       List.of("drive", "stop", "engine", "walk", "wind", "slide-out", "tank", "sun", "rain");
-  private static final List<String> VERBS =
+
+  /** Everything that can happen. */
+  static final List<String> VERBS =
       Stream.of(MOTION, GroundworkReader.VERBS, SurroundingsReader.VERBS)
           .flatMap(List::stream)
           .toList();
@@ -42,16 +45,40 @@ final class EventReader {
 
   EventReader(CoachPlan coach, Happenings happenings, Site site) {
     this.happenings = happenings;
-    this.groundwork = new GroundworkReader(coach, happenings);
+    this.groundwork = new GroundworkReader(coach, happenings, around::note);
     this.site = site;
   }
 
-  /** Reads one event; later ones must not lie before it. */
-  void read(Section event) {
+  /** The times at which an event happens: once, or again and again. */
+  static List<Timed> times(Section event) {
     double atS = event.quantity("at", Dimension.TIME);
     if (atS < 0) {
       event.complain("at", "0 or more");
     }
+    double everyS = event.has("every") ? event.positive("every", Dimension.TIME, 1) : 0;
+    long times = event.whole("times", 1, 1, MOST_TIMES);
+    if (event.has("every") != event.has("times")) {
+      event.complain("every", "every and times together");
+    }
+    List<Timed> all = new ArrayList<>();
+    for (int i = 0; i < times; i++) {
+      all.add(new Timed(atS + i * everyS, event));
+    }
+    return all;
+  }
+
+  /**
+   * An event at its time.
+   *
+   * @param atS when, seconds
+   * @param event what
+   */
+  record Timed(double atS, Section event) {}
+
+  /** Reads one event; later ones must not lie before it. */
+  void read(Timed timed) {
+    double atS = timed.atS();
+    Section event = timed.event();
     String does = event.choice("does", null, VERBS);
     if (MOTION.contains(does)) {
       moving(does, atS, event);

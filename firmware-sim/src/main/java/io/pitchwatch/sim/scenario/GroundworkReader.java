@@ -7,9 +7,12 @@ import io.pitchwatch.sim.world.Happenings;
 import io.pitchwatch.sim.world.JackPair;
 import io.pitchwatch.sim.world.Side;
 import io.pitchwatch.sim.world.Stack;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
 
 /** Reads the events that change what is between coach and ground: lay, jack, settle. */
 final class GroundworkReader {
@@ -22,10 +25,19 @@ final class GroundworkReader {
 
   private final CoachPlan coach;
   private final Happenings happenings;
+  private final Consumer<Due> due;
 
-  GroundworkReader(CoachPlan coach, Happenings happenings) {
+  /**
+   * A reader.
+   *
+   * @param coach whose wheels and jacks the events name
+   * @param happenings receives what happens to the coach
+   * @param due receives what its owner would tell the service of it
+   */
+  GroundworkReader(CoachPlan coach, Happenings happenings, Consumer<Due> due) {
     this.coach = coach;
     this.happenings = happenings;
+    this.due = due;
   }
 
   void read(String does, double atS, Section event) {
@@ -46,12 +58,19 @@ final class GroundworkReader {
     if (event.has("lift") == event.has("layers")) {
       event.complain("lift", "either lift, or layers from the ground up");
     }
-    List<CoachPlan.Slab> layers = slabs(event, "layers", coach.pieces());
+    List<String> layers = words(event, "layers", coach.pieces());
     if (!layers.isEmpty()) {
-      heightM = thicknessM(layers);
-      areaM2 = layers.get(0).areaM2() * abreast;
+      heightM = thicknessM(layers, coach.pieces());
+      areaM2 = coach.pieceM2(layers.get(0)) * abreast;
     }
     happenings.lay(atS, overS, wheel, new Stack(heightM, areaM2));
+    Map<String, String> told = new LinkedHashMap<>();
+    told.put("axle", wheel.axle());
+    told.put("side", wheel.side().label());
+    told.put("lift", metres(heightM));
+    told.put("layers", String.join(",", layers));
+    told.put("abreast", Integer.toString(abreast));
+    due.accept(new Due(atS, "lay", told));
   }
 
   private void jack(double atS, Section event) {
@@ -63,13 +82,20 @@ final class GroundworkReader {
       event.complain("up", "up alone, or raise and pads");
     }
     double raiseM = event.quantity("raise", Dimension.LENGTH, 0);
-    double leftM = thicknessM(slabs(event, "pads-left", coach.pads()));
-    double rightM = thicknessM(slabs(event, "pads-right", coach.pads()));
+    double leftM = thicknessM(words(event, "pads-left", coach.pads()), coach.pads());
+    double rightM = thicknessM(words(event, "pads-right", coach.pads()), coach.pads());
     if (pairs.isEmpty()) {
       event.complain("pair", "a coach that has jacks");
       return;
     }
     happenings.jack(atS, overS, pair, new Happenings.JackOrder(raiseM, leftM, rightM, up));
+    Map<String, String> told = new LinkedHashMap<>();
+    told.put("pair", pair);
+    told.put("up", Boolean.toString(up));
+    told.put("raise", metres(raiseM));
+    told.put("pad-left", metres(leftM));
+    told.put("pad-right", metres(rightM));
+    due.accept(new Due(atS, "jack", told));
   }
 
   /** Either a wheel sinks by so much, or the whole floor leans by so much more. */
@@ -95,14 +121,19 @@ final class GroundworkReader {
         side.isEmpty() ? Side.LEFT : Side.valueOf(side.toUpperCase(Locale.ROOT)));
   }
 
-  private static List<CoachPlan.Slab> slabs(
-      Section event, String key, Map<String, CoachPlan.Slab> known) {
-    return event.choices(key, known.keySet().stream().sorted().toList()).stream()
-        .map(known::get)
-        .toList();
+  private static List<String> words(Section event, String key, Map<String, CoachPlan.Slab> known) {
+    return event.choices(key, known.keySet().stream().sorted().toList());
   }
 
-  private static double thicknessM(List<CoachPlan.Slab> slabs) {
-    return slabs.stream().mapToDouble(CoachPlan.Slab::thicknessM).sum();
+  private static double thicknessM(List<String> words, Map<String, CoachPlan.Slab> known) {
+    double sumM = 0;
+    for (Map.Entry<String, CoachPlan.Slab> slab : known.entrySet()) {
+      sumM += Collections.frequency(words, slab.getKey()) * slab.getValue().thicknessM();
+    }
+    return sumM;
+  }
+
+  private static String metres(double value) {
+    return String.format(Locale.ROOT, "%.4f", value);
   }
 }

@@ -66,6 +66,9 @@ record Mounting(List<Double> rows) {
     Seat seat = world.seat(armM);
     double[] coachG = new double[3];
     return new Surroundings() {
+      private long warmAtNanos = Long.MAX_VALUE;
+      private double warmC;
+
       @Override
       public void specificForce(long nanos, double cornerHz, double[] outG) {
         seat.specificForce(nanos / NANOS_PER_SECOND, cornerHz, coachG);
@@ -78,7 +81,12 @@ record Mounting(List<Double> rows) {
 
       @Override
       public double temperatureC(long nanos) {
-        return world.temperatureC(nanos / NANOS_PER_SECOND);
+        // No place warms so fast that a second matters.
+        if (nanos < warmAtNanos || nanos - warmAtNanos >= NANOS_PER_SECOND) {
+          warmAtNanos = nanos;
+          warmC = world.temperatureC(nanos / NANOS_PER_SECOND);
+        }
+        return warmC;
       }
     };
   }

@@ -47,9 +47,10 @@ final class ScenarioReader {
     CoachPlan plan = CoachReader.read(coach, rollArmM(top.table("body"), coach.has("axle")));
     Happenings happenings = new Happenings(seed, plan.chassis(), site);
     EventReader events = new EventReader(plan, happenings, site);
-    List<Section> timeline = new ArrayList<>(top.tables("event"));
-    timeline.sort(Comparator.comparingDouble(event -> event.quantity("at", Dimension.TIME, 0)));
-    timeline.forEach(events::read);
+    top.tables("event").stream()
+        .flatMap(event -> EventReader.times(event).stream())
+        .sorted(Comparator.comparingDouble(EventReader.Timed::atS))
+        .forEach(events::read);
     events.finish();
     Climate climate = climate(top.table("climate"), events);
     double runS = run(top.table("run"));

@@ -33,14 +33,18 @@ final class SurroundingsReader {
       }
       case "clock-jump" -> {
         double byS = event.quantity("by", Dimension.TIME);
-        due(does, atS, Map.of("by", seconds(byS)));
+        note(new Due(atS, does, Map.of("by", seconds(byS))));
       }
-      default -> due(does, atS, Map.of("lasts", seconds(event.amount("lasts", Dimension.TIME, 0))));
+      default -> {
+        String lasts = seconds(event.amount("lasts", Dimension.TIME, 0));
+        note(new Due(atS, does, Map.of("lasts", lasts)));
+      }
     }
   }
 
-  private void due(String does, double atS, Map<String, String> parameters) {
-    due.add(new Due(atS, does, parameters));
+  /** Notes something that happens around the service. */
+  void note(Due happening) {
+    due.add(happening);
   }
 
   private static String seconds(double value) {

@@ -20,6 +20,9 @@ public record Climate(double meanC, double swingK, double startHour, List<Sun> s
   private static final double DAY_H = 24;
   private static final double WARMEST_H = 15;
 
+  /** After so many time constants a spell is cooler than a thousandth of what it was. */
+  private static final double FORGOTTEN_LAGS = 7;
+
   /** Copies the list. */
   public Climate {
     spells = List.copyOf(spells);
@@ -48,7 +51,7 @@ public record Climate(double meanC, double swingK, double startHour, List<Sun> s
 
     double riseAt(double timeS) {
       double sinceS = timeS - startS;
-      if (sinceS <= 0) {
+      if (sinceS <= 0 || sinceS > lastsS + FORGOTTEN_LAGS * lagS) {
         return 0;
       }
       double warmed = 1 - Math.exp(-Math.min(sinceS, lastsS) / lagS);

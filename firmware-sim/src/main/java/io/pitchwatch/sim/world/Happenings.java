@@ -14,6 +14,7 @@ public final class Happenings {
 
   private final Chassis chassis;
   private final List<Influence> influences = new ArrayList<>();
+  private final List<Shift> shifts = new ArrayList<>();
   private final List<Stand> stands = new ArrayList<>();
   private final List<Double> leavesS = new ArrayList<>();
   private List<Stance.Change> changes = new ArrayList<>();
@@ -76,7 +77,7 @@ public final class Happenings {
   }
 
   /**
-   * A lean comes and stays.
+   * A lean comes and stays until the coach sets off.
    *
    * @param startS from
    * @param overS how long it takes to come
@@ -84,7 +85,7 @@ public final class Happenings {
    * @param lean what it adds
    */
   public void shift(double startS, double overS, Course course, Attitude lean) {
-    influences.add(
+    shifts.add(
         new Shift(
             startS,
             Double.POSITIVE_INFINITY,
@@ -146,7 +147,7 @@ public final class Happenings {
    */
   public void travel(Trip trip, Site to) {
     influences.add(new Travel(trip, nextSeed()));
-    endStand();
+    endStand(trip.startS());
     leavesS.add(trip.startS());
     restsFromS = trip.endS();
     site = to;
@@ -154,13 +155,15 @@ public final class Happenings {
 
   /** The world in which all this happens. */
   public CoachWorld in(Climate climate) {
-    endStand();
+    endStand(Double.POSITIVE_INFINITY);
     Rain rain = new Rain(showers);
     List<Stance> stances = stands.stream().map(stand -> stand.in(chassis, rain, seed)).toList();
     return new CoachWorld(new Stands(stances, leavesS), List.copyOf(influences), climate);
   }
 
-  private void endStand() {
+  private void endStand(double leaveS) {
+    shifts.forEach(shift -> influences.add(shift.until(leaveS)));
+    shifts.clear();
     stands.add(new Stand(restsFromS, site, changes));
     changes = new ArrayList<>();
   }

@@ -15,6 +15,11 @@ record Shift(
     double startS, double endS, double overS, Course course, double rollRad, double pitchRad)
     implements Influence {
 
+  /** The same, but gone from a time on, seconds. */
+  Shift until(double timeS) {
+    return new Shift(startS, timeS, overS, course, rollRad, pitchRad);
+  }
+
   @Override
   public double steadyFromS() {
     return startS + overS;

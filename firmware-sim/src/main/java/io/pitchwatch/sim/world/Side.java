@@ -1,5 +1,7 @@
 package io.pitchwatch.sim.world;
 
+import java.util.Locale;
+
 /** A side of the coach, seen from the driver's seat. */
 public enum Side {
   LEFT(0, 1),
@@ -11,6 +13,11 @@ public enum Side {
   Side(int index, int sign) {
     this.index = index;
     this.sign = sign;
+  }
+
+  /** Its name in files. */
+  public String label() {
+    return name().toLowerCase(Locale.ROOT);
   }
 
   /** 0 left, 1 right. */
