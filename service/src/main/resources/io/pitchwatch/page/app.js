@@ -46,7 +46,10 @@ class Page {
     byId("retry").addEventListener("click", () => this.connection.hurry());
     byId("sign-out").addEventListener("click", () => this.#signOut());
     byId("change").addEventListener("click", () => this.#signOut());
-    byId("plan-laid").addEventListener("click", () => this.#lay(this.#model.view(true).plan.wheels, "plan-answer"));
+    byId("mark").addEventListener("click", () => this.#ask("visit/mark", "now", "stay-answer"));
+    byId("plan-laid").addEventListener("click", () =>
+      this.#lay(this.#model.view(true).plan.wheels, "plan-answer"),
+    );
     addEventListener("online", () => this.connection.hurry());
     addEventListener("hashchange", () => takeFragment() && this.connect());
     this.#watchSleep();
@@ -148,6 +151,7 @@ class Page {
         this.#ask("upkeep/shelve", JSON.stringify({ alert: id, minutes: 60 }), "alert-answer"),
     });
     this.stay.show(view);
+    setHidden(byId("mark"), view.phase !== "arriving");
     setHidden(byId("phase"), view.phase === null);
     setText(byId("phase"), view.phase === null ? "" : text.phase[view.phase]);
     this.#tell(view);

@@ -211,7 +211,7 @@ export const text = {
       grass: "Grass",
       soft: "Soft ground",
     },
-    unknown: "The coach has not said yet.",
+    mark: "Remember how this spot leans",
   },
 
   ask: {
