@@ -70,4 +70,14 @@ public record MqttSettings(
     return new MqttSettings(
         broker, Optional.of(newCredentials), caFile, tree, announce, keepAlive, seed);
   }
+
+  /** The same with another keep-alive. */
+  public MqttSettings withKeepAlive(Duration newKeepAlive) {
+    return new MqttSettings(broker, credentials, caFile, tree, announce, newKeepAlive, seed);
+  }
+
+  /** The same, announcing elsewhere. */
+  public MqttSettings announcing(List<String> prefixes) {
+    return new MqttSettings(broker, credentials, caFile, tree, prefixes, keepAlive, seed);
+  }
 }

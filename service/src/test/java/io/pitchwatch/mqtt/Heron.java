@@ -3,6 +3,7 @@ package io.pitchwatch.mqtt;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.Axle;
 import io.pitchwatch.coach.Coach;
+import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.Fridge;
 import io.pitchwatch.coach.Levelling;
 import io.pitchwatch.coach.Piece;
@@ -15,6 +16,8 @@ import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
 import io.pitchwatch.visit.Health;
 import io.pitchwatch.visit.Laid;
+import io.pitchwatch.visit.Laid.Layer;
+import io.pitchwatch.visit.Laid.Wheel;
 import io.pitchwatch.visit.Phase;
 import io.pitchwatch.visit.Report;
 import io.pitchwatch.visit.Report.AlertReport;
@@ -73,15 +76,15 @@ public final class Heron {
         List.of());
   }
 
-  /** The same with other words of the owner. */
-  public static Report with(Report report, Stay stay, Laid laid) {
+  /** The same on other pieces. */
+  public static Report with(Report report, Laid laid) {
     return new Report(
         report.atNanos(),
         report.floor(),
         report.verdict(),
         report.fridges(),
         report.sensors(),
-        stay,
+        report.stay(),
         report.surface(),
         report.phase(),
         laid,
@@ -101,5 +104,39 @@ public final class Heron {
         report.phase(),
         report.laid(),
         List.of(alerts));
+  }
+
+  /** The same, less sure of the floor. */
+  public static Report uncertain(Report report, double uncertaintyDeg) {
+    FloorReading floor = report.floor();
+    return new Report(
+        report.atNanos(),
+        new FloorReading(
+            floor.state(),
+            floor.live(),
+            floor.steady(),
+            Math.toRadians(uncertaintyDeg),
+            floor.noiseRad(),
+            floor.takenAtNanos()),
+        report.verdict(),
+        report.fridges(),
+        report.sensors(),
+        report.stay(),
+        report.surface(),
+        report.phase(),
+        report.laid(),
+        report.alerts());
+  }
+
+  /** A sheet and two blocks under the right rear wheels, two more in front of them. */
+  public static Laid laid() {
+    List<Layer> blocks = List.of(new Layer("block", 2));
+    return new Laid(
+        List.of(
+            new Wheel(
+                "rear",
+                Direction.RIGHT,
+                List.of(new Layer("sheet", 1), new Layer("block", 2)),
+                List.of(blocks))));
   }
 }

@@ -23,5 +23,5 @@ public record Arrival(
     long atNanos) {
 
   /** Longest payload that is kept, bytes: more than any description or command needs. */
-  public static final int LONGEST_KEPT = 32 * 1024;
+  public static final int LONGEST_KEPT = 64 * 1024;
 }

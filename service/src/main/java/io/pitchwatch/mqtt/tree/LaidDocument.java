@@ -77,25 +77,34 @@ public final class LaidDocument {
       throw new MalformedException(fields.where() + " is a second " + word + " wheel of " + axle);
     }
     Direction side = word.equals("left") ? Direction.LEFT : Direction.RIGHT;
+    List<Layer> layers = layers(fields.where() + ".layers", fields.list("layers"));
+    return new Wheel(axle, side, layers, stair(fields));
+  }
+
+  private List<List<Layer>> stair(Fields fields) throws MalformedException {
     List<List<Layer>> stair = new ArrayList<>();
     if (fields.has("stair")) {
-      for (Object step : fields.list("stair")) {
-        String where = fields.where() + ".stair[" + stair.size() + "]";
-        stair.add(layers(where, step));
+      for (Object step : atMost(MOST_LAYERS, fields.where() + ".stair", fields.list("stair"))) {
+        stair.add(layers(fields.where() + ".stair[" + stair.size() + "]", step));
       }
     }
-    return new Wheel(axle, side, layers(fields.where() + ".layers", fields.list("layers")), stair);
+    return stair;
   }
 
   private List<Layer> layers(String where, Object value) throws MalformedException {
-    if (!(value instanceof List<?> elements) || elements.size() > MOST_LAYERS) {
-      throw new MalformedException(where + " must be a list of at most " + MOST_LAYERS);
-    }
+    List<?> elements = atMost(MOST_LAYERS, where, value);
     List<Layer> layers = new ArrayList<>();
     for (Object element : elements) {
       layers.add(layer(Fields.of(where + "[" + layers.size() + "]", element)));
     }
     return layers;
+  }
+
+  private static List<?> atMost(int most, String where, Object value) throws MalformedException {
+    if (value instanceof List<?> elements && elements.size() <= most) {
+      return elements;
+    }
+    throw new MalformedException(where + " must be a list of at most " + most);
   }
 
   private Layer layer(Fields fields) throws MalformedException {
