@@ -87,8 +87,11 @@ final class Section {
 
   /** One of some words; the fallback where absent, null if it must be there. */
   String choice(String key, @Nullable String fallback, List<String> allowed) {
-    String found = text(key, fallback);
-    if (has(key) && value(key) instanceof String && !allowed.contains(found)) {
+    if (!has(key)) {
+      return text(key, fallback);
+    }
+    String found = isText(key) ? text(key) : "";
+    if (!allowed.contains(found)) {
       complain(key, String.join(" | ", allowed) + Nearest.hint(found, allowed));
       return fallback == null ? "" : fallback;
     }

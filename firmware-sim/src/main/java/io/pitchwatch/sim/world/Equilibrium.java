@@ -14,7 +14,7 @@ import java.util.Arrays;
 final class Equilibrium {
 
   private static final int MOST_STEPS = 200;
-  private static final double CLOSE = 1e-9;
+  private static final double CLOSE = 1e-12;
 
   private final Chassis chassis;
   private final WheelSpring[] springs;
@@ -95,7 +95,7 @@ final class Equilibrium {
       } while (!(next < error) && share > 1e-6);
       error = next;
     }
-    if (!(error < 1e-3)) {
+    if (!(error < 1e-6)) {
       throw new IllegalStateException(
           "no equilibrium: " + chassis + " does not stand on what lies under it");
     }

@@ -85,6 +85,7 @@ final class Subsoil implements Stance.Change {
   @Override
   public void act(double timeS, Parking parking) {
     double wet = rain.wetness((lastS + timeS) / 2);
+    double[] deeperM = new double[weakness.length];
     for (int wheel = 0; wheel < weakness.length; wheel++) {
       if (parking.laidTimes(wheel) != laid[wheel]) {
         laid[wheel] = parking.laidTimes(wheel);
@@ -93,20 +94,22 @@ final class Subsoil implements Stance.Change {
         rutM[wheel] = 0;
       }
       double soFarM = settlementM(timeS - sinceS[wheel], wheel, parking);
-      double pressure = parking.pressurePa(wheel) / REFERENCE_PA;
-      double deeperM =
-          soil.softensMPerS()
-              * weakness[wheel]
-              * wet
-              * wet
-              * pressure
-              / (1 + rutM[wheel] / RUT_M)
-              * (timeS - lastS);
-      parking.sink(wheel, soFarM - settledM[wheel] + deeperM);
+      double rutsM = wet == 0 ? 0 : rutMPerS(wet, wheel, parking) * (timeS - lastS);
+      deeperM[wheel] = soFarM - settledM[wheel] + rutsM;
       settledM[wheel] = soFarM;
-      rutM[wheel] += deeperM;
+      rutM[wheel] += rutsM;
+    }
+    // Together and last: each changes what all wheels carry.
+    for (int wheel = 0; wheel < weakness.length; wheel++) {
+      parking.sink(wheel, deeperM[wheel]);
     }
     lastS = timeS;
+  }
+
+  private double rutMPerS(double wet, int wheel, Parking parking) {
+    double pressure = parking.pressurePa(wheel) / REFERENCE_PA;
+    double wider = 1 + rutM[wheel] / RUT_M;
+    return soil.softensMPerS() * weakness[wheel] * wet * wet * pressure / wider;
   }
 
   private double settlementM(double ageS, int wheel, Parking parking) {
