@@ -13,9 +13,6 @@ final class Doubts implements SampleSink {
 
   private static final int FROZEN_FEWEST = 64;
 
-  /** One axis alone may dwell longer on one value when the chip is quiet for its step. */
-  private static final int DEAD_AXIS_FACTOR = 5;
-
   /** A vehicle under way shakes by 0.3 g at most in the recordings at hand; common practice. */
   private static final double WILD_G = 0.5;
 
@@ -31,7 +28,7 @@ final class Doubts implements SampleSink {
   private static final double SPAN_C = 40;
 
   private final SampleSink onward;
-  private final int frozenCount;
+  private final Standstill standstill;
   private final int warmCount;
   private final double slow;
   private final double magnitudeTolerance;
@@ -39,8 +36,6 @@ final class Doubts implements SampleSink {
   private final double[] now = new double[3];
   private final double[] last = new double[3];
   private final double[] beforeLast = new double[3];
-  private final int[] axisRun = new int[3];
-  private int run;
   private int history;
   private long fromNanos = Long.MIN_VALUE;
 
@@ -57,7 +52,7 @@ final class Doubts implements SampleSink {
 
   Doubts(ChipFacts facts, double rateHz, SampleSink onward) {
     this.onward = onward;
-    this.frozenCount = (int) Math.max(FROZEN_FEWEST, FROZEN_S * rateHz);
+    this.standstill = new Standstill((int) Math.max(FROZEN_FEWEST, FROZEN_S * rateHz));
     this.warmCount = (int) Math.max(20, 5 * rateHz);
     this.slow = Math.min(0.1, 1 / (5 * rateHz));
     double offset = Math.max(facts.xyOffsetG(), facts.zOffsetG());
@@ -66,13 +61,13 @@ final class Doubts implements SampleSink {
   }
 
   /**
-   * The samples to come do not follow on from those before. A value that stood still before and
-   * still stands is the same standstill.
+   * The samples to come do not follow on from those before.
    *
    * @param settledNanos samples taken before this do not count
    */
   void restart(long settledNanos) {
     history = 0;
+    standstill.restart();
     fromNanos = settledNanos;
   }
 
@@ -84,8 +79,7 @@ final class Doubts implements SampleSink {
     now[0] = xG;
     now[1] = yG;
     now[2] = zG;
-    noteRuns();
-    if (frozen()) {
+    if (!standstill.lives(xG, yG, zG)) {
       return;
     }
     magnitude += slow * (Math.sqrt(xG * xG + yG * yG + zG * zG) - magnitude);
@@ -100,16 +94,6 @@ final class Doubts implements SampleSink {
     samples++;
     lastNanos = nanos;
     onward.sample(nanos, xG, yG, zG);
-  }
-
-  private void noteRuns() {
-    boolean same = samples > 0;
-    for (int axis = 0; axis < 3; axis++) {
-      boolean sameAxis = samples > 0 && now[axis] == last[axis];
-      axisRun[axis] = sameAxis ? axisRun[axis] + 1 : 0;
-      same &= sameAxis;
-    }
-    run = same ? run + 1 : 0;
   }
 
   /** A single wild step counts for little, so that spikes do not hide among themselves. */
@@ -162,7 +146,7 @@ final class Doubts implements SampleSink {
 
   /** Whether the sensor repeats one value; such samples are not handed on. */
   boolean frozen() {
-    return run >= frozenCount;
+    return standstill.frozen();
   }
 
   /** Spread of samples about their neighbours, g, one standard deviation of an axis. */
@@ -177,10 +161,8 @@ final class Doubts implements SampleSink {
 
   /** What stands against the sensor, for people; empty if nothing does. */
   String doubt() {
-    for (int axis = 0; axis < 3; axis++) {
-      if (axisRun[axis] >= DEAD_AXIS_FACTOR * frozenCount) {
-        return "its " + "xyz".charAt(axis) + " axis repeats one value";
-      }
+    if (standstill.deadAxis() != ' ') {
+      return "its " + standstill.deadAxis() + " axis repeats one value";
     }
     if (saturatedShare > SATURATED_TOLERATED) {
       return "more than a tenth of its samples are at the end of its range";

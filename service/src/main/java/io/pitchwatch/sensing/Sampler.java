@@ -134,7 +134,12 @@ public final class Sampler {
   }
 
   private boolean wantsTest() {
-    return bringUp.verdict() == SelfTest.Verdict.INCONCLUSIVE;
+    return selfTest() == SelfTest.Verdict.INCONCLUSIVE;
+  }
+
+  /** What the last self-test said. */
+  SelfTest.Verdict selfTest() {
+    return bringUp.verdict();
   }
 
   private long setUpAnew(long nowNanos) {
@@ -217,7 +222,7 @@ public final class Sampler {
     if (!said.isEmpty()) {
       return said;
     }
-    if (bringUp.verdict() == SelfTest.Verdict.FAILED) {
+    if (selfTest() == SelfTest.Verdict.FAILED) {
       return bringUp.fault();
     }
     boolean dips = brownOuts >= BROWN_OUTS_AN_HOUR;

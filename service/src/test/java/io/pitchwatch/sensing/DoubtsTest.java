@@ -14,7 +14,7 @@ class DoubtsTest {
   private static final long SEED = 20260801;
 
   private final SplittableRandom random = new SplittableRandom(SEED);
-  private long passed;
+  private int passed;
   private long nanos;
   private Doubts doubts;
 
@@ -48,7 +48,7 @@ class DoubtsTest {
     rest(60_000);
     assertEquals("", doubts.doubt());
     assertFalse(doubts.frozen());
-    assertEquals(60_000, passed);
+    assertEquals(60_000 - 3, passed, 2, "all but the first few, which show life");
     assertEquals(0, doubts.spikes());
     assertTrue(doubts.still());
   }
@@ -82,8 +82,12 @@ class DoubtsTest {
     }
     assertTrue(doubts.frozen());
     assertTrue(passed < 500 + 202, "passed " + passed);
-    rest(1);
-    assertFalse(doubts.frozen(), "a new value ends it");
+    int held = passed;
+    give(0, 0, 0);
+    assertEquals(held, passed, "one new value may be a reset's");
+    rest(10);
+    assertFalse(doubts.frozen(), "a few new values end it");
+    assertTrue(passed >= held + 7);
   }
 
   @Test
@@ -92,7 +96,7 @@ class DoubtsTest {
     for (int i = 0; i < 300; i++) {
       give(0.03, -0.02, 1);
     }
-    long before = passed;
+    int before = passed;
     doubts.restart(nanos);
     for (int i = 0; i < 100; i++) {
       give(0.03, -0.02, 1);
@@ -114,7 +118,7 @@ class DoubtsTest {
     give(0.03, 1.5, 1);
     rest(1000);
     assertEquals(1, doubts.spikes());
-    assertEquals(2001, passed);
+    assertEquals(2001 - 3, passed, 2);
     assertEquals("", doubts.doubt());
   }
 
@@ -169,7 +173,7 @@ class DoubtsTest {
       doubts.saturated(nanos += 10_000_000);
     }
     assertEquals(300, doubts.saturatedSamples());
-    assertEquals(1000, passed);
+    assertEquals(1000 - 3, passed, 2);
     assertEquals("more than a tenth of its samples are at the end of its range", doubts.doubt());
   }
 }
