@@ -3,6 +3,7 @@ package io.pitchwatch.command;
 import io.pitchwatch.config.Config;
 import io.pitchwatch.config.ConfigReader;
 import io.pitchwatch.mqtt.broker.OwnBrokerSettings;
+import io.pitchwatch.mqtt.link.BrokerAddress;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.InetAddress;
@@ -11,7 +12,6 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -59,6 +59,24 @@ final class DemoCommand implements Callable<Integer> {
       description = "Port of the page (default: 8080, or a free one when that is taken).")
   Optional<Integer> pagePort = Optional.empty();
 
+  @Option(
+      names = "--broker",
+      paramLabel = "URL",
+      description = "Publish to this broker, such as mqtt://127.0.0.1:1883, not to a built-in one.")
+  Optional<URI> broker = Optional.empty();
+
+  @Option(
+      names = "--user",
+      paramLabel = "NAME",
+      description = "User for --broker; without it none is sent.")
+  Optional<String> user = Optional.empty();
+
+  @Option(
+      names = "--password-file",
+      paramLabel = "FILE",
+      description = "File with that user's password on its first line.")
+  Optional<Path> passwordFile = Optional.empty();
+
   private volatile @Nullable Service service;
 
   @Override
@@ -66,6 +84,15 @@ final class DemoCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     Path directory = Files.createTempDirectory("pitchwatch-demo");
     Runtime.getRuntime().addShutdownHook(new Thread(() -> tidy(directory), "stop"));
+    Optional<String> wrong = broker.flatMap(DemoCommand::wrong);
+    if (wrong.isPresent()) {
+      err.println("--broker: " + wrong.get());
+      return ExitCode.NOT_KNOWN;
+    }
+    if (broker.isPresent() && (user.isPresent() != passwordFile.isPresent())) {
+      err.println("--user and --password-file go together");
+      return ExitCode.NOT_KNOWN;
+    }
     Path given = Path.of(scenario);
     Optional<Path> file =
         Files.isRegularFile(given)
@@ -86,24 +113,46 @@ final class DemoCommand implements Callable<Integer> {
         : ExitCode.NOT_KNOWN;
   }
 
+  private static Optional<String> wrong(URI url) {
+    try {
+      BrokerAddress.parse(url.toString());
+      return Optional.empty();
+    } catch (IllegalArgumentException e) {
+      return Optional.of(String.valueOf(e.getMessage()));
+    }
+  }
+
   private Config onThisMachine(Config config, Path directory) throws IOException {
-    int broker = mqttPort.isPresent() ? mqttPort.get() : freePort(MQTT_PORT);
     int page = pagePort.isPresent() ? pagePort.get() : freePort(PAGE_PORT);
-    Config.Mqtt mqtt =
-        new Config.Mqtt(
-            URI.create("mqtt://" + LOOPBACK + ":" + broker),
-            Config.Broker.OWN,
-            Optional.of(new Config.Login("pitchwatch", directory.resolve("mqtt-password"))),
-            Optional.empty(),
-            config.mqtt().tree(),
-            config.mqtt().announce());
     return new Config(
         config.file(),
         config.coach(),
         config.sensors(),
-        mqtt,
+        broker.isPresent() ? otherBroker(config, broker.get()) : ownBroker(config, directory),
         new Config.Page(true, page, LOOPBACK, Optional.empty()),
         new Config.Store(directory.resolve("store")));
+  }
+
+  private Config.Mqtt ownBroker(Config config, Path directory) throws IOException {
+    int port = mqttPort.isPresent() ? mqttPort.get() : freePort(MQTT_PORT);
+    return new Config.Mqtt(
+        URI.create("mqtt://" + LOOPBACK + ":" + port),
+        Config.Broker.OWN,
+        Optional.of(new Config.Login("pitchwatch", directory.resolve("mqtt-password"))),
+        Optional.empty(),
+        config.mqtt().tree(),
+        config.mqtt().announce());
+  }
+
+  private Config.Mqtt otherBroker(Config config, URI url) {
+    Path none = Path.of("");
+    return new Config.Mqtt(
+        url,
+        Config.Broker.OTHER,
+        user.map(name -> new Config.Login(name, passwordFile.orElse(none))),
+        Optional.empty(),
+        config.mqtt().tree(),
+        config.mqtt().announce());
   }
 
   private static int freePort(int wanted) throws IOException {
@@ -141,33 +190,30 @@ final class DemoCommand implements Callable<Integer> {
   }
 
   private void printAddresses(Config config, Service service, PrintWriter out) throws IOException {
-    String user = OwnBrokerSettings.DASHBOARD;
-    String password = Edges.broker(config).passwordFile(user).readOrCreate();
-    URI broker = config.mqtt().url();
+    boolean own = config.mqtt().broker() == Config.Broker.OWN;
+    String name = OwnBrokerSettings.DASHBOARD;
+    String password = own ? Edges.broker(config).passwordFile(name).readOrCreate() : "";
+    String login = own ? "#user=" + name + "&password=" + password : "";
+    URI url = config.mqtt().url();
     String root = config.mqtt().tree() + "/5/" + config.coach().id();
-    List<String> lines =
-        List.of(
-            "",
-            "Simulated coach \"" + config.coach().id() + "\", scenario " + scenario + ".",
-            service
-                .page()
-                .map(p -> "  page   " + p.address() + "#user=" + user + "&password=" + password)
-                .orElse("  page   not served, see above"),
-            "  mqtt   " + broker + "  user " + user + "  password " + password,
-            "  look   mosquitto_sub -h "
-                + broker.getHost()
-                + " -p "
-                + broker.getPort()
-                + " -u "
-                + user
-                + " -P "
-                + password
-                + " -v -t '"
-                + root
-                + "/#'",
-            "  end    Ctrl-C",
-            "");
-    lines.forEach(out::println);
+    int port = BrokerAddress.parse(url.toString()).port();
+    out.println();
+    out.println("Simulated coach \"" + config.coach().id() + "\", scenario " + scenario + ".");
+    out.println(
+        "  page   "
+            + service.page().map(p -> p.address() + login).orElse("not served; see the warning"));
+    out.println("  mqtt   " + url + (own ? "  user " + name + "  password " + password : ""));
+    out.println(
+        "  look   mosquitto_sub -h "
+            + url.getHost()
+            + " -p "
+            + port
+            + (own ? " -u " + name + " -P " + password : user.map(u -> " -u " + u).orElse(""))
+            + " -v -t '"
+            + root
+            + "/#'");
+    out.println("  end    Ctrl-C");
+    out.println();
     out.flush();
   }
 

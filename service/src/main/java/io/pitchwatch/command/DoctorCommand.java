@@ -1,0 +1,206 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.bus.Pi4jBus;
+import io.pitchwatch.config.Config;
+import io.pitchwatch.mqtt.link.BrokerAddress;
+import io.pitchwatch.sensing.Chip;
+import io.pitchwatch.sensing.ChipOutcome;
+import io.pitchwatch.sensing.ChipSearch;
+import io.pitchwatch.store.Keepsakes;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Looks at everything the daemon needs, and says what to do about what is missing. */
+@Command(
+    name = "doctor",
+    mixinStandardHelpOptions = true,
+    description = "Looks at config, bus, chip, broker, page, clock and store; says what to do.",
+    footer = {
+      "",
+      "Makes the store directory if it is missing, and changes nothing else.",
+      "Exit codes: 0 all well, 1 a fault was found, 2 wrong config."
+    })
+final class DoctorCommand implements Callable<Integer> {
+
+  private static final int CONNECT_MILLIS = 3000;
+  private static final long NEEDED_BYTES = 50L * 1024 * 1024;
+
+  /** No board's clock is right that says it is earlier than this program. */
+  private static final Instant EARLIEST = Instant.parse("2026-01-01T00:00:00Z");
+
+  @Spec CommandSpec spec;
+  @Mixin ConfigOption config;
+
+  private boolean allWell = true;
+
+  @Override
+  public Integer call() {
+    Optional<Config> read = config.read(spec.commandLine().getErr());
+    if (read.isEmpty()) {
+      return ExitCode.NOT_KNOWN;
+    }
+    Config good = read.get();
+    well("config", config.file + " describes " + good.coach().id());
+    java();
+    sensors(good, BusChoice.KERNEL);
+    broker(good);
+    page(good.page());
+    clock();
+    store(good.store().directory());
+    return allWell ? ExitCode.GOOD : ExitCode.BAD_NEWS;
+  }
+
+  private void java() {
+    well("java", Runtime.version() + " on " + System.getProperty("os.arch"));
+  }
+
+  private void sensors(Config good, BusChoice choice) {
+    try (Pi4jBus buses = choice.open()) {
+      for (Config.Sensor sensor : good.sensors()) {
+        sensor(buses, sensor);
+      }
+    }
+  }
+
+  private void sensor(Pi4jBus buses, Config.Sensor sensor) {
+    Chip chip = Chip.of(sensor.chip().word());
+    String place =
+        String.format(Locale.ROOT, "bus %d address 0x%02X", sensor.bus(), sensor.address());
+    ChipOutcome outcome = chip.driver(buses.at(sensor.bus(), sensor.address())).identify();
+    if (outcome.ok()) {
+      well("sensor " + sensor.id(), "an " + chip.id() + " answers at " + place);
+      return;
+    }
+    bad("sensor " + sensor.id(), place + ": " + outcome.text());
+    for (ChipSearch.Found found : ChipSearch.search(at -> buses.at(sensor.bus(), at))) {
+      if (found.address() != sensor.address() && !found.chips().isEmpty()) {
+        look(
+            String.format(
+                Locale.ROOT,
+                "but at 0x%02X of that bus there is %s: name it in [sensor]",
+                found.address(),
+                found.text()));
+      }
+    }
+  }
+
+  private void broker(Config good) {
+    Config.Mqtt mqtt = good.mqtt();
+    BrokerAddress address = BrokerAddress.parse(mqtt.url().toString());
+    if (mqtt.broker() == Config.Broker.OWN) {
+      port("broker", address.host(), address.port(), "the built-in broker can listen on ");
+      return;
+    }
+    try (Socket socket = new Socket()) {
+      socket.connect(new InetSocketAddress(address.host(), address.port()), CONNECT_MILLIS);
+      well("broker", "something listens at " + address);
+    } catch (IOException e) {
+      bad("broker", address + ": " + e.getMessage() + "; start the broker or mend [mqtt] url");
+    }
+    mqtt.login().ifPresent(this::password);
+  }
+
+  private void password(Config.Login login) {
+    if (Files.isReadable(login.passwordFile())) {
+      well("password", login.passwordFile() + " is there for user " + login.user());
+    } else {
+      bad(
+          "password",
+          login.passwordFile()
+              + " cannot be read: write the password of "
+              + login.user()
+              + " on its first line, and chmod 600 it");
+    }
+  }
+
+  private void page(Config.Page page) {
+    if (!page.enabled()) {
+      well("page", "switched off");
+      return;
+    }
+    port("page", page.bind(), page.port(), "can be served at ");
+  }
+
+  private void port(String what, String host, int port, String sentence) {
+    try (ServerSocket socket = new ServerSocket()) {
+      socket.setReuseAddress(true);
+      InetAddress[] addresses = InetAddress.getAllByName(host);
+      socket.bind(new InetSocketAddress(addresses[0], port));
+      well(what, sentence + host + " port " + port);
+    } catch (IOException e) {
+      bad(
+          what,
+          host
+              + " port "
+              + port
+              + ": "
+              + e.getMessage()
+              + "; if Pitchwatch is running already that is why, else choose another port");
+    }
+  }
+
+  private void clock() {
+    Instant now = Instant.now();
+    if (now.isAfter(EARLIEST)) {
+      well("clock", "it is " + now);
+    } else {
+      bad(
+          "clock",
+          "it says "
+              + now
+              + ": labels will be wrong and TLS will fail until the network has set it");
+    }
+  }
+
+  private void store(Path directory) {
+    Optional<String> trouble = Keepsakes.open(directory).trouble();
+    if (trouble.isPresent()) {
+      bad("store", trouble.get());
+      return;
+    }
+    try {
+      long free = Files.getFileStore(directory).getUsableSpace();
+      if (!Files.isWritable(directory)) {
+        bad("store", directory + " cannot be written by " + System.getProperty("user.name"));
+      } else if (free < NEEDED_BYTES) {
+        bad("store", directory + " has only " + free / 1024 / 1024 + " MiB left; make room");
+      } else {
+        well("store", directory + " can be written, " + free / 1024 / 1024 + " MiB free");
+      }
+    } catch (IOException e) {
+      bad("store", directory + ": " + e.getMessage());
+    }
+  }
+
+  private void well(String what, String text) {
+    line("well", what, text);
+  }
+
+  private void bad(String what, String text) {
+    allWell = false;
+    line("BAD", what, text);
+  }
+
+  private void look(String text) {
+    line("", "", text);
+  }
+
+  private void line(String mark, String what, String text) {
+    PrintWriter out = spec.commandLine().getOut();
+    out.printf(Locale.ROOT, "%-5s %-10s %s%n", mark, what, text);
+  }
+}
