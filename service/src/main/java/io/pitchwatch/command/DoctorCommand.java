@@ -6,7 +6,6 @@ import io.pitchwatch.mqtt.link.BrokerAddress;
 import io.pitchwatch.sensing.Chip;
 import io.pitchwatch.sensing.ChipOutcome;
 import io.pitchwatch.sensing.ChipSearch;
-import io.pitchwatch.store.Keepsakes;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.InetAddress;
@@ -167,12 +166,8 @@ final class DoctorCommand implements Callable<Integer> {
   }
 
   private void store(Path directory) {
-    Optional<String> trouble = Keepsakes.open(directory).trouble();
-    if (trouble.isPresent()) {
-      bad("store", trouble.get());
-      return;
-    }
     try {
+      Files.createDirectories(directory);
       long free = Files.getFileStore(directory).getUsableSpace();
       if (!Files.isWritable(directory)) {
         bad("store", directory + " cannot be written by " + System.getProperty("user.name"));

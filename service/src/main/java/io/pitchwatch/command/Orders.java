@@ -6,6 +6,8 @@ import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
 import io.pitchwatch.mqtt.homie.LogLevel;
 import io.pitchwatch.mqtt.tree.Commands;
+import io.pitchwatch.store.Kept;
+import io.pitchwatch.store.Written;
 import io.pitchwatch.visit.Laid;
 import io.pitchwatch.visit.Spots;
 import io.pitchwatch.visit.VisitEvent;
@@ -20,7 +22,7 @@ final class Orders implements Commands {
   private final Inbox inbox;
   private final Watchkeeper keeper;
   private final SensorPost post;
-  private final Memory memory;
+  private final Kept kept;
   private final Spots spots = new Spots();
   private final LongSupplier clock;
   private final LongFunction<String> date;
@@ -35,7 +37,7 @@ final class Orders implements Commands {
     this.inbox = inbox;
     this.keeper = watch.keeper();
     this.post = watch.posts().get(0);
-    this.memory = watch.memory();
+    this.kept = watch.kept();
     this.clock = clock;
     this.date = date;
     this.answer = answer;
@@ -60,7 +62,7 @@ final class Orders implements Commands {
     inbox.leave(
         () -> {
           keeper.on(event, clock.getAsLong());
-          memory.keep(keeper.state());
+          lasting(kept.keepVisit(keeper.state()));
         });
   }
 
@@ -72,7 +74,7 @@ final class Orders implements Commands {
           ZeroOutcome outcome = post.zeroNow(nowNanos, date.apply(nowNanos));
           if (outcome instanceof ZeroOutcome.Taken taken) {
             post.use(taken.zero());
-            memory.keep(post.id(), taken.zero());
+            lasting(kept.keepZero(post.id(), taken.zero()));
             answer.accept(LogLevel.INFO, "the floor as it stands now is level: zero taken");
           } else {
             String reason = ((ZeroOutcome.Refused) outcome).reason();
@@ -102,6 +104,14 @@ final class Orders implements Commands {
   @Override
   public void shelve(String alertId, double minutes) {
     noSuchAlert("shelve", alertId);
+  }
+
+  private void lasting(Written written) {
+    if (written instanceof Written.NotLasting trouble) {
+      answer.accept(LogLevel.ERROR, trouble.trouble().text());
+    } else if (written instanceof Written.Anew anew) {
+      answer.accept(LogLevel.WARN, anew.trouble().text());
+    }
   }
 
   private void noSuchAlert(String what, String alertId) {

@@ -3,6 +3,7 @@ package io.pitchwatch.command;
 import io.pitchwatch.bus.Pi4jBus;
 import io.pitchwatch.config.Config;
 import io.pitchwatch.sensing.Chip;
+import io.pitchwatch.store.Kept;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,7 +12,7 @@ final class SensorPosts {
 
   private SensorPosts() {}
 
-  static List<SensorPost> of(Config config, Pi4jBus buses, Memory memory) {
+  static List<SensorPost> of(Config config, Pi4jBus buses, Kept kept) {
     List<SensorPost> posts = new ArrayList<>();
     for (Config.Sensor sensor : config.sensors()) {
       Chip chip = Chip.of(sensor.chip().word());
@@ -20,7 +21,7 @@ final class SensorPosts {
               sensor.id(),
               chip.driver(buses.at(sensor.bus(), sensor.address())),
               sensor.mounting());
-      memory.zero(sensor.id()).ifPresent(post::use);
+      kept.zero(sensor.id()).ifPresent(post::use);
       posts.add(post);
     }
     return posts;

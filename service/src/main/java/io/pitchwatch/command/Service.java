@@ -9,8 +9,10 @@ import io.pitchwatch.mqtt.broker.OwnBroker;
 import io.pitchwatch.mqtt.homie.LogLevel;
 import io.pitchwatch.page.PageServer;
 import io.pitchwatch.page.PageStart;
-import io.pitchwatch.store.Keepsakes;
+import io.pitchwatch.store.Store;
+import io.pitchwatch.store.Trouble;
 import io.pitchwatch.visit.Report;
+import io.pitchwatch.visit.VisitState;
 import io.pitchwatch.visit.Watchkeeper;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -27,6 +29,7 @@ final class Service implements AutoCloseable {
 
   private final Inbox inbox = new Inbox();
   private final LinkClock clock = LinkClock.system();
+  private final Store store;
   private final Pi4jBus buses;
   private final Watch watch;
   private final Rounds rounds;
@@ -38,13 +41,20 @@ final class Service implements AutoCloseable {
 
   private Service(Config config, BusChoice bus, Optional<OwnBroker> broker, Ending ending) {
     this.broker = broker;
-    Keepsakes.Opened opened = Keepsakes.open(config.store().directory());
-    opened.trouble().ifPresent(LOG::warn);
-    Memory memory = new Memory(opened.keepsakes(), LOG::warn);
+    long startNanos = clock.nanos().getAsLong();
+    Store.Opening opening =
+        Store.open(
+            config.store().directory(),
+            startNanos,
+            () -> clock.wall().apply(clock.nanos().getAsLong()).getEpochSecond());
+    opening.troubles().stream().map(Trouble::text).forEach(LOG::warn);
+    this.store = opening.store();
     this.buses = bus.open();
     Watchkeeper keeper =
-        new Watchkeeper(config.coach(), memory.visit(config.coach(), clock.nanos().getAsLong()));
-    this.watch = new Watch(SensorPosts.of(config, buses, memory), keeper, memory);
+        new Watchkeeper(
+            config.coach(),
+            store.kept().visit(startNanos).orElseGet(() -> VisitState.atStart(startNanos)));
+    this.watch = new Watch(SensorPosts.of(config, buses, store.kept()), keeper, store.kept());
     this.link = CoachLink.start(Edges.link(config, orders(), ending, clock));
     this.rounds = new Rounds(watch.posts(), keeper, new Outlet(ending.reports()));
     this.thread = new Thread(this::run, "rounds");
@@ -138,11 +148,12 @@ final class Service implements AutoCloseable {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
-    watch.memory().keep(watch.keeper().state());
+    store.kept().keepVisit(watch.keeper().state());
     link.close();
     page.ifPresent(PageServer::close);
     broker.ifPresent(OwnBroker::close);
     buses.close();
+    store.close();
   }
 
   /** Sends each report where it belongs, and keeps the phase when it changes. */
@@ -159,7 +170,7 @@ final class Service implements AutoCloseable {
     public void accept(Report report) {
       link.publish(report);
       if (last == null || last.phase() != report.phase()) {
-        watch.memory().keep(watch.keeper().state());
+        store.kept().keepVisit(watch.keeper().state());
       }
       last = report;
       listener.accept(report);

@@ -1,5 +1,6 @@
 package io.pitchwatch.command;
 
+import io.pitchwatch.store.Kept;
 import io.pitchwatch.visit.Watchkeeper;
 import java.util.List;
 
@@ -8,9 +9,9 @@ import java.util.List;
  *
  * @param posts the sensors; the first is the one that is believed
  * @param keeper makes reports of what they say
- * @param memory keeps what must last
+ * @param kept what must last
  */
-record Watch(List<SensorPost> posts, Watchkeeper keeper, Memory memory) {
+record Watch(List<SensorPost> posts, Watchkeeper keeper, Kept kept) {
 
   /** Copies the list. */
   Watch {

@@ -24,7 +24,7 @@ import java.util.Set;
  * "layers": [{"piece": "block", "abreast": 2}], "stair": []}]}}, layers from the ground up. The
  * wheels have the shape they have in a plan.
  */
-public final class LaidDocument {
+final class LaidDocument {
 
   private static final int MOST_LAYERS = 100;
 
@@ -42,7 +42,7 @@ public final class LaidDocument {
    * @throws MalformedException if it is none, names an axle or piece the coach has not, a station
    *     twice, or more pieces than are on board
    */
-  public static Laid parse(String payload, Coach coach) throws MalformedException {
+  static Laid parse(String payload, Coach coach) throws MalformedException {
     return new LaidDocument(coach).laid(new Fields("laid", StrictJson.object(payload)));
   }
 
@@ -126,7 +126,7 @@ public final class LaidDocument {
   }
 
   /** The document. */
-  public static String write(Laid laid) {
+  static String write(Laid laid) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.writeStartObject();
