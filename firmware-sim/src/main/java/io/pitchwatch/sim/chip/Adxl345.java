@@ -1,5 +1,6 @@
 package io.pitchwatch.sim.chip;
 
+import java.util.Arrays;
 import java.util.function.LongSupplier;
 
 /**
@@ -14,7 +15,7 @@ import java.util.function.LongSupplier;
  * link and auto-sleep, which follow from activity, do nothing. At address 0x40 the pointer, whose
  * width the datasheet gives as six bits for SPI only, comes round to 0.
  */
-public final class Adxl345 implements RegisterFile {
+public final class Adxl345 implements RegisterFile, Chip {
 
   /** Bus address with the ALT ADDRESS pin low. */
   public static final int ADDRESS = 0x53;
@@ -65,7 +66,7 @@ public final class Adxl345 implements RegisterFile {
   private final SampleClock clock;
   private final LongSupplier nowNanos;
   private final double[] sampleG = new double[3];
-  private Band band = Band.half(LOWEST_RATE_HZ * (1 << RESET_BW_RATE));
+  private Band band = Band.half(LOWEST_RATE_HZ);
   private double selfTest;
   private boolean dataRead;
 
@@ -84,13 +85,24 @@ public final class Adxl345 implements RegisterFile {
     this.flaws = flaws;
     this.clock = new SampleClock(part.clockPpm());
     this.nowNanos = nowNanos;
-    registers[DEVID] = DEVICE_ID;
-    registers[BW_RATE] = RESET_BW_RATE;
+    powerCycle();
   }
 
-  /** The chip's face to the bus. */
+  @Override
   public RegisterPointer onBus() {
     return new RegisterPointer(this);
+  }
+
+  @Override
+  public void powerCycle() {
+    Arrays.fill(registers, 0);
+    registers[DEVID] = DEVICE_ID;
+    registers[BW_RATE] = RESET_BW_RATE;
+    band = Band.half(rateHz());
+    clock.stop();
+    fifo.clear();
+    selfTest = 0;
+    dataRead = false;
   }
 
   @Override

@@ -1,5 +1,7 @@
 package io.pitchwatch.sim.chip;
 
+import java.util.Arrays;
+
 /**
  * The FIFO of the ADXL345, table 22 and "FIFO" in its datasheet: 32 levels, and one more sample
  * that waits in the output filter. Samples are the 16-bit words of the data registers.
@@ -44,6 +46,12 @@ final class Adxl345Fifo {
       triggered = false;
     }
     mode = newMode;
+  }
+
+  /** As at power-on: bypass, nothing held, data registers at 0. */
+  void clear() {
+    configure(BYPASS);
+    Arrays.fill(output, (short) 0);
   }
 
   /** Whether a new sample would be kept; if not, it need not be computed. */

@@ -11,7 +11,7 @@ import java.util.function.LongSupplier;
  * at most 33 of them. Activity detection and external synchronisation keep their registers but do
  * nothing. Reading FIFO_DATA leaves the pointer where it is; elsewhere it moves on.
  */
-public final class Adxl355 implements RegisterFile {
+public final class Adxl355 implements RegisterFile, Chip {
 
   /** Bus address with ASEL low. */
   public static final int ADDRESS = 0x1D;
@@ -95,9 +95,14 @@ public final class Adxl355 implements RegisterFile {
     reset();
   }
 
-  /** The chip's face to the bus. */
+  @Override
   public RegisterPointer onBus() {
     return new RegisterPointer(this);
+  }
+
+  @Override
+  public void powerCycle() {
+    reset();
   }
 
   private void reset() {

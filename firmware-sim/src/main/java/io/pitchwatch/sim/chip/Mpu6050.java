@@ -12,7 +12,7 @@ import java.util.function.LongSupplier;
  * detection, the auxiliary bus and single axes on standby keep their registers but do nothing.
  * Reading FIFO_R_W leaves the pointer where it is; elsewhere it moves on.
  */
-public final class Mpu6050 implements RegisterFile {
+public final class Mpu6050 implements RegisterFile, Chip {
 
   /** Bus address with AD0 low. */
   public static final int ADDRESS = 0x68;
@@ -89,9 +89,14 @@ public final class Mpu6050 implements RegisterFile {
     reset();
   }
 
-  /** The chip's face to the bus. */
+  @Override
   public RegisterPointer onBus() {
     return new RegisterPointer(this);
+  }
+
+  @Override
+  public void powerCycle() {
+    reset();
   }
 
   private void reset() {

@@ -1,8 +1,8 @@
 package io.pitchwatch.sim.scenario;
 
-import io.pitchwatch.sim.bus.Target;
 import io.pitchwatch.sim.chip.Adxl345;
 import io.pitchwatch.sim.chip.Adxl355;
+import io.pitchwatch.sim.chip.Chip;
 import io.pitchwatch.sim.chip.Flaws;
 import io.pitchwatch.sim.chip.Mpu6050;
 import io.pitchwatch.sim.chip.Part;
@@ -21,9 +21,9 @@ enum ChipKind {
     }
 
     @Override
-    Target build(
+    Chip build(
         Part part, Surroundings surroundings, Flaws flaws, LongSupplier nowNanos, long seed) {
-      return new Adxl345(part, surroundings, flaws, nowNanos, seed).onBus();
+      return new Adxl345(part, surroundings, flaws, nowNanos, seed);
     }
   },
   ADXL355(Adxl355.ADDRESS, Adxl355.ALTERNATE_ADDRESS) {
@@ -33,9 +33,9 @@ enum ChipKind {
     }
 
     @Override
-    Target build(
+    Chip build(
         Part part, Surroundings surroundings, Flaws flaws, LongSupplier nowNanos, long seed) {
-      return new Adxl355(part, surroundings, flaws, nowNanos, seed).onBus();
+      return new Adxl355(part, surroundings, flaws, nowNanos, seed);
     }
   },
   MPU6050(Mpu6050.ADDRESS, Mpu6050.ALTERNATE_ADDRESS) {
@@ -45,9 +45,9 @@ enum ChipKind {
     }
 
     @Override
-    Target build(
+    Chip build(
         Part part, Surroundings surroundings, Flaws flaws, LongSupplier nowNanos, long seed) {
-      return new Mpu6050(part, surroundings, flaws, nowNanos, seed).onBus();
+      return new Mpu6050(part, surroundings, flaws, nowNanos, seed);
     }
   };
 
@@ -76,6 +76,6 @@ enum ChipKind {
 
   abstract Part typicalPart();
 
-  abstract Target build(
+  abstract Chip build(
       Part part, Surroundings surroundings, Flaws flaws, LongSupplier nowNanos, long seed);
 }

@@ -40,6 +40,7 @@ final class EventReader {
   private final GroundworkReader groundwork;
   private Site site;
   private double underWayFromS = Double.NaN;
+  private double standsFromS;
   private double speedMps = DEFAULT_SPEED_MPS;
   private @Nullable Section lastDrive;
 
@@ -150,11 +151,15 @@ final class EventReader {
     if (!Double.isNaN(underWayFromS)) {
       event.complain("does", "a stop before the next drive");
     }
+    if (atS < standsFromS) {
+      event.complain("at", "when the coach stands again, after " + standsFromS + " s");
+    }
     speedMps = Math.max(0.5, event.amount("speed", Dimension.SPEED, DEFAULT_SPEED_MPS));
     if (event.has("lasts")) {
       double endS = atS + event.amount("lasts", Dimension.TIME, 0);
       double brakeS = Math.max(atS, endS - DEFAULT_BRAKING_S);
       happenings.travel(new Happenings.Trip(atS, brakeS, endS, speedMps), site);
+      standsFromS = endS;
     } else {
       underWayFromS = atS;
       lastDrive = event;
@@ -171,6 +176,7 @@ final class EventReader {
     }
     happenings.travel(new Happenings.Trip(underWayFromS, atS, atS + brakingS, speedMps), site);
     underWayFromS = Double.NaN;
+    standsFromS = atS + brakingS;
   }
 
   /** Checks what only the whole timeline shows. */

@@ -168,7 +168,7 @@ final class Section {
         && number.doubleValue() <= most) {
       return number.doubleValue();
     }
-    complain(key, "a plain number from " + plain(least) + " to " + plain(most));
+    complain(key, "a plain number from " + Found.plain(least) + " to " + Found.plain(most));
     return fallback;
   }
 
@@ -217,7 +217,7 @@ final class Section {
     List<Section> found = new ArrayList<>();
     if (value instanceof TomlTable) {
       found.add(table(key));
-    } else if (value instanceof TomlArray array && holdsTables(array)) {
+    } else if (value instanceof TomlArray array && Found.isTables(array)) {
       for (int i = 0; i < array.size(); i++) {
         int line = Optional.ofNullable(array.inputPositionOf(i)).map(TomlPosition::line).orElse(0);
         String name = path + key + "[" + (i + 1) + "].";
@@ -251,10 +251,8 @@ final class Section {
   /** Notes that what stands at a key is not allowed. */
   void complain(String key, String allowed) {
     Object value = value(key);
-    String found =
-        value == null ? "missing" : value instanceof String ? "\"" + value + "\"" : shown(value);
-    complaints.add(
-        new Complaint(file, value == null ? tableLine : line(key), path + key, found, allowed));
+    int line = value == null ? tableLine : line(key);
+    complaints.add(new Complaint(file, line, path + key, Found.shown(value), allowed));
   }
 
   private @Nullable Object value(String key) {
@@ -265,19 +263,5 @@ final class Section {
   private int line(String key) {
     TomlPosition position = table == null ? null : table.inputPositionOf(List.of(key));
     return position == null ? tableLine : position.line();
-  }
-
-  private static boolean holdsTables(TomlArray array) {
-    return !array.isEmpty() && array.toList().stream().allMatch(TomlTable.class::isInstance);
-  }
-
-  private static String shown(Object value) {
-    return value instanceof TomlTable
-        ? "a table"
-        : value instanceof TomlArray ? "a list" : "" + value;
-  }
-
-  private static String plain(double value) {
-    return value == Math.rint(value) && Math.abs(value) < 1e15 ? "" + (long) value : "" + value;
   }
 }

@@ -1,9 +1,12 @@
 package io.pitchwatch.sim.scenario;
 
+import io.pitchwatch.sim.chip.Chip;
+import io.pitchwatch.sim.chip.Flaws;
 import io.pitchwatch.sim.chip.Part;
 import io.pitchwatch.sim.chip.Surroundings;
 import io.pitchwatch.sim.world.CoachWorld;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 
 /**
  * One sensor of a scenario.
@@ -18,8 +21,12 @@ import java.util.Optional;
 record SensorSetup(
     ChipKind chip, int bus, int address, Part part, Place place, Optional<Tape> tape) {
 
-  /** What this sensor feels. */
-  Surroundings surroundings(CoachWorld world) {
+  /** A fresh chip that feels this coach. */
+  Chip build(CoachWorld world, Flaws flaws, LongSupplier nowNanos, long seed) {
+    return chip.build(part, surroundings(world), flaws, nowNanos, seed);
+  }
+
+  private Surroundings surroundings(CoachWorld world) {
     return tape.<Surroundings>map(t -> new Playback(t.recording(), t.loop(), t.stretch()))
         .orElseGet(() -> place.mounting().in(world, place.armM()));
   }

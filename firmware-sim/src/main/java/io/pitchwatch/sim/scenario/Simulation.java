@@ -2,6 +2,7 @@ package io.pitchwatch.sim.scenario;
 
 import io.pitchwatch.sim.bus.BusFaults;
 import io.pitchwatch.sim.bus.SimulatedBus;
+import io.pitchwatch.sim.chip.Chip;
 import io.pitchwatch.sim.chip.Flaws;
 import io.pitchwatch.sim.world.Attitude;
 import java.util.ArrayList;
@@ -34,28 +35,26 @@ public final class Simulation {
   public Simulation(Scenario scenario, LongSupplier nowNanos, LongConsumer wait) {
     this.scenario = scenario;
     this.nowNanos = nowNanos;
-    List<Flaws> chips = new ArrayList<>();
+    List<Flaws> flaws = new ArrayList<>();
     List<BusFaults> faults = new ArrayList<>();
+    List<Chip> chips = new ArrayList<>();
     for (SensorSetup sensor : scenario.sensors()) {
       long seed = scenario.seed() + 1000L * (chips.size() + 1);
-      Flaws flaws = new Flaws(seed + 1);
-      chips.add(flaws);
+      Flaws wrong = new Flaws(seed + 1);
+      Chip chip = sensor.build(scenario.world(), wrong, nowNanos, seed);
+      flaws.add(wrong);
+      chips.add(chip);
       buses
-          .computeIfAbsent(
-              sensor.bus(),
-              number -> {
-                BusFaults wrong = new BusFaults(scenario.seed() + number);
-                faults.add(wrong);
-                return new SimulatedBus(wrong, wait);
-              })
-          .attach(
-              sensor.address(),
-              sensor
-                  .chip()
-                  .build(
-                      sensor.part(), sensor.surroundings(scenario.world()), flaws, nowNanos, seed));
+          .computeIfAbsent(sensor.bus(), number -> newBus(number, faults, wait))
+          .attach(sensor.address(), chip.onBus());
     }
-    breakables = new Breakables(faults, chips);
+    breakables = new Breakables(faults, flaws, chips);
+  }
+
+  private SimulatedBus newBus(int number, List<BusFaults> faults, LongConsumer wait) {
+    BusFaults wrong = new BusFaults(scenario.seed() + number);
+    faults.add(wrong);
+    return new SimulatedBus(wrong, wait);
   }
 
   /** The scenario that is played. */

@@ -1,5 +1,6 @@
 package io.pitchwatch.sim.scenario;
 
+import io.pitchwatch.sim.chip.Chip;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -36,8 +37,13 @@ final class SurroundingsReader {
         note(new Due(atS, does, Map.of("by", seconds(byS))));
       }
       default -> {
-        String lasts = seconds(event.amount("lasts", Dimension.TIME, 0));
-        note(new Due(atS, does, Map.of("lasts", lasts)));
+        double lastsS = event.amount("lasts", Dimension.TIME, 0);
+        note(new Due(atS, does, Map.of("lasts", seconds(lastsS))));
+        if (does.equals("power-cut")) {
+          // Board and sensor hang on the same supply.
+          switches.add(
+              new Switch(atS + lastsS, things -> things.supplied().forEach(Chip::powerCycle)));
+        }
       }
     }
   }

@@ -17,8 +17,6 @@ final class SmoothNoise {
 
   private final long seed;
   private final double periodS;
-  private long cell = Long.MIN_VALUE;
-  private final double[] knots = new double[4];
 
   SmoothNoise(long seed, double periodS) {
     this.seed = seed;
@@ -28,17 +26,19 @@ final class SmoothNoise {
   double at(double timeS) {
     double position = timeS / periodS;
     long floor = (long) Math.floor(position);
-    if (floor != cell) {
-      cell = floor;
-      for (int i = 0; i < knots.length; i++) {
-        knots[i] = SPREAD * (2 * uniform(seed, floor + i - 1) - 1);
-      }
-    }
+    double before = knot(floor - 1);
+    double from = knot(floor);
+    double to = knot(floor + 1);
+    double after = knot(floor + 2);
     double u = position - floor;
-    double a = -knots[0] + 3 * knots[1] - 3 * knots[2] + knots[3];
-    double b = 2 * knots[0] - 5 * knots[1] + 4 * knots[2] - knots[3];
-    double c = knots[2] - knots[0];
-    return RESTORE * (knots[1] + 0.5 * u * (c + u * (b + u * a)));
+    double a = -before + 3 * from - 3 * to + after;
+    double b = 2 * before - 5 * from + 4 * to - after;
+    double c = to - before;
+    return RESTORE * (from + 0.5 * u * (c + u * (b + u * a)));
+  }
+
+  private double knot(long index) {
+    return SPREAD * (2 * uniform(seed, index) - 1);
   }
 
   /** A number from 0 to 1 that belongs to a seed and an index (the mixing step of SplitMix64). */

@@ -65,6 +65,8 @@ class ScenarioTest {
       value = {
         "[[event]]\\nat = \"1 min\"\\ndoes = \"stop\" | a drive before it",
         "[[event]]\\nat = \"1 min\"\\ndoes = \"drive\" | a stop after it",
+        "[[event]]\\nat = \"1 min\"\\ndoes = \"drive\"\\nlasts = \"9 min\"\\n[[event]]\\n"
+            + "at = \"2 min\"\\ndoes = \"drive\"\\nlasts = \"9 min\" | when the coach stands again",
         "[[event]]\\nat = \"-1 min\"\\ndoes = \"walk\" | 0 or more",
         "[[event]]\\nat = \"1 min\"\\ndoes = \"slide-out\" | roll or pitch",
         "[[event]]\\nat = \"1 min\"\\ndoes = \"jack\" | a coach that has jacks",
@@ -190,6 +192,19 @@ class ScenarioTest {
     List<int[]> samples = rig.start().runTo(60);
     double falseRollDeg = Math.toDegrees(Math.atan2(Rig.meanG(samples, 1), Rig.meanG(samples, 2)));
     assertEquals(0.26, Math.abs(falseRollDeg), 0.02);
+  }
+
+  @Test
+  void powerCutLeavesTheChipReset() {
+    String cut = "[[event]]\nat = \"10 s\"\ndoes = \"power-cut\"\nlasts = \"2 s\"\n";
+    Rig rig = new Rig(cut).start();
+    rig.runTo(11);
+    assertEquals(0x08, rig.read(0x2D, 1)[0]);
+    rig.nowNanos = 12_000_000_000L;
+    assertEquals(0, rig.read(0x2D, 1)[0], "it no longer measures");
+    assertEquals(0x0A, rig.read(0x2C, 1)[0]);
+    assertArrayEquals(new byte[6], rig.read(0x32, 6));
+    assertEquals("at=10.000 does=power-cut lasts=2.000", rig.simulation.due().get(0).toString());
   }
 
   @Test
