@@ -199,17 +199,16 @@ class Page {
 
   /** A screen reader hears changes of state, not every digit and not every second. */
   #tell(view) {
-    const link = this.#link.state === "live" ? (view.device ?? "silentBroker") : this.#link.state;
-    const parts = [text.link[link]];
-    if (typeof parts[0] !== "string") {
-      parts[0] = text.link.closed;
-    }
+    const live = this.#link.state === "live";
+    const link = live ? (view.device ?? "silentBroker") : this.#link.state;
+    const parts = [typeof text.link[link] === "string" ? text.link[link] : text.link.lostBroker];
     if (view.reading.status !== "none") {
       parts.push(text.floor.verdict[view.floor.verdict]);
       if (view.reading.status === "old") {
         parts.push(text.reading.notCurrent);
       }
     }
+    parts.push(...view.alerts.map((each) => text.alerts.told(each.text ?? each.id)));
     const words = parts.join(". ");
     if (words !== this.#told) {
       this.#told = words;

@@ -127,10 +127,10 @@ function sensorRow(sensor, units, ready) {
   }
   return {
     key: sensor.id,
-    name: name(sensor.id),
+    name: /^\d+$/.test(sensor.id) ? text.sensors.numbered(sensor.id) : name(sensor.id),
     level: known ? { good: "good", doubtful: "near", failed: "bad" }[sensor.health] : "none",
     says: known ? text.sensors.health[sensor.health] : text.sensors.unknown,
-    detail: text.join(details),
+    detail: details.join(". "),
   };
 }
 

@@ -12,6 +12,7 @@ export const text = {
     closed: "Not connected",
     connecting: "Connecting…",
     reconnecting: "Connecting again…",
+    lostBroker: "No connection",
     waiting: (seconds) => `No connection. Next try in ${seconds} s`,
     silentBroker: "Connected, no news of the coach yet",
     ready: "Live",
@@ -195,6 +196,7 @@ export const text = {
     heading: "Wants attention",
     seen: "I have seen it",
     quiet: "Quiet for an hour",
+    told: (words) => `Alert: ${words}`,
     unreadable: "An alert that cannot be read",
   },
 
@@ -234,7 +236,8 @@ export const text = {
     heading: "Sensors",
     health: { good: "Good", doubtful: "Doubtful", failed: "Failed" },
     unknown: "Not known",
-    noise: (angle) => `single readings spread by ${angle}`,
+    numbered: (number) => `Sensor ${number}`,
+    noise: (angle) => `Single readings spread by ${angle}`,
   },
 
   setUp: {

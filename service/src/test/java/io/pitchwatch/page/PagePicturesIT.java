@@ -1,12 +1,11 @@
 package io.pitchwatch.page;
 
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.openqa.selenium.OutputType;
 
 /**
@@ -20,6 +19,10 @@ import org.openqa.selenium.OutputType;
  *
  * <p>Skipped unless {@code pitchwatch.pictures} names a directory.
  */
+@EnabledIfSystemProperty(
+    named = "pitchwatch.pictures",
+    matches = ".+",
+    disabledReason = "no pictures wanted: pitchwatch.pictures names no directory")
 class PagePicturesIT extends OnThePage {
 
   private static final int PHONE = 390;
@@ -30,9 +33,7 @@ class PagePicturesIT extends OnThePage {
 
   @BeforeAll
   static void where() throws IOException {
-    String wanted = System.getProperty("pitchwatch.pictures", "");
-    assumeTrue(!wanted.isEmpty(), "no pictures wanted: pitchwatch.pictures names no directory");
-    pictures = Files.createDirectories(Path.of(wanted));
+    pictures = Files.createDirectories(Path.of(System.getProperty("pitchwatch.pictures")));
   }
 
   @Test
