@@ -52,7 +52,8 @@ final class Connection implements SessionEvents {
             Optional.of(Publication.standing(topics.state(), Payload.of(DeviceState.LOST.word()))),
             settings.keepAlive(),
             parts.clock().nanos());
-    this.dialling = new Dialling(settings.seed(), parts.clock().nanos().getAsLong());
+    this.dialling =
+        new Dialling(settings.seed(), plan.contested(), parts.clock().nanos().getAsLong());
     this.leftovers = new Leftovers(topics.description().text(), Payload.NOTHING);
     this.leftovers.giveUp();
   }
@@ -104,12 +105,12 @@ final class Connection implements SessionEvents {
     return hello;
   }
 
-  private void end(Standing.Ended ended, long nowNanos) {
+  private void end(Standing.Ended how, long nowNanos) {
     session.ifPresent(s -> s.close(false));
     session = Optional.empty();
     greeting = Optional.empty();
     leftovers.giveUp();
-    dialling.ended(ended, nowNanos);
+    Standing.Ended ended = dialling.ended(how, nowNanos);
     if (!ended.why().equals(lastWhy)) {
       lastWhy = ended.why();
       LinkLog.local(LogLevel.WARN, ended.why());

@@ -12,19 +12,29 @@ final class Dialling {
   /** A connection that lasted so long was a good one: the next wait is short again. */
   private static final long WORTH_IT_NANOS = 60 * SECOND;
 
+  /**
+   * So many connections in a row that lasted no minute and ended without a reason, the broker being
+   * there all the time, are taken for a takeover: Mosquitto 2.0 gives no reason for one.
+   */
+  private static final int CONTESTED = 3;
+
+  private final String contested;
   private final Backoff outage;
   private final Backoff unwelcome;
   private final Backoff takeover;
   private boolean connected;
   private long connectedAtNanos;
   private long notBeforeNanos;
+  private int shortLives;
 
   /**
    * The first attempt is due at once.
    *
    * @param seed of the random part of the waits
+   * @param contested what to say when another client seems to be in our place
    */
-  Dialling(long seed, long nowNanos) {
+  Dialling(long seed, String contested, long nowNanos) {
+    this.contested = contested;
     outage = new Backoff(SECOND / 2, 30 * SECOND, seed);
     unwelcome = new Backoff(5 * SECOND, 300 * SECOND, seed + 1);
     // Two daemons that take each other's place at every attempt would do nothing else.
@@ -41,22 +51,29 @@ final class Dialling {
     connectedAtNanos = nowNanos;
   }
 
-  /** Plans the next attempt. */
-  void ended(Standing.Ended how, long nowNanos) {
-    if (connected && nowNanos - connectedAtNanos >= WORTH_IT_NANOS) {
+  /**
+   * Plans the next attempt.
+   *
+   * @return how it ended, as it is to be understood
+   */
+  Standing.Ended ended(Standing.Ended how, long nowNanos) {
+    boolean worthIt = connected && nowNanos - connectedAtNanos >= WORTH_IT_NANOS;
+    if (worthIt) {
       outage.reset();
       unwelcome.reset();
-      if (!(how instanceof Standing.TakenOver)) {
-        takeover.reset();
-      }
     }
+    boolean shortLife = connected && !worthIt && how instanceof Standing.Lost;
+    shortLives = shortLife ? shortLives + 1 : 0;
     connected = false;
-    Backoff backoff = outage;
+    Standing.Ended understood = shortLives < CONTESTED ? how : new Standing.TakenOver(contested);
+    notBeforeNanos = nowNanos + backoff(understood).nextNanos();
+    return understood;
+  }
+
+  private Backoff backoff(Standing.Ended how) {
     if (how instanceof Standing.TakenOver) {
-      backoff = takeover;
-    } else if (how instanceof Standing.Unwelcome) {
-      backoff = unwelcome;
+      return takeover;
     }
-    notBeforeNanos = nowNanos + backoff.nextNanos();
+    return how instanceof Standing.Unwelcome ? unwelcome : outage;
   }
 }

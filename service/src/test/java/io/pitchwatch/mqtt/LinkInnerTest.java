@@ -130,7 +130,7 @@ class LinkInnerTest {
 
   @Test
   void aTakeoverIsNotFoughtOver() {
-    Dialling dialling = new Dialling(1, 0);
+    Dialling dialling = new Dialling(1, "contested", 0);
     assertTrue(dialling.isDue(0));
     dialling.connected(0);
     dialling.ended(new Standing.TakenOver(""), 2 * SECOND);
@@ -140,7 +140,7 @@ class LinkInnerTest {
 
   @Test
   void anOutageIsProbedSoonAndThenAtMostHalfAMinuteApart() {
-    Dialling dialling = new Dialling(1, 0);
+    Dialling dialling = new Dialling(1, "contested", 0);
     long now = 0;
     for (int i = 0; i < 100; i++) {
       dialling.ended(new Standing.Unreachable(""), now);
@@ -155,5 +155,34 @@ class LinkInnerTest {
     MqttSettings settings = MqttSettings.of(new BrokerAddress("b", 1, false), 1);
     assertTrue(settings.keepAlive().toMillis() * 3 / 2 <= 10_000);
     assertThrows(IllegalArgumentException.class, () -> settings.withKeepAlive(Duration.ZERO));
+  }
+
+  /** Mosquitto 2.0 says nothing when another client takes a place: the pattern has to. */
+  @Test
+  void endingsWithoutReasonOneAfterTheOtherAreTakenForATakeover() {
+    Dialling dialling = new Dialling(1, "contested", 0);
+    Standing.Ended lost = new Standing.Lost("");
+    for (int i = 0; i < 2; i++) {
+      dialling.connected(0);
+      assertEquals(lost, dialling.ended(lost, SECOND));
+    }
+    dialling.connected(0);
+    assertEquals(new Standing.TakenOver("contested"), dialling.ended(lost, SECOND));
+    assertFalse(dialling.isDue(30 * SECOND));
+  }
+
+  @Test
+  void aBrokerThatComesAndGoesIsNotTakenForATakeover() {
+    Dialling dialling = new Dialling(1, "contested", 0);
+    Standing.Ended lost = new Standing.Lost("");
+    for (int i = 0; i < 20; i++) {
+      dialling.connected(0);
+      assertEquals(lost, dialling.ended(lost, SECOND));
+      dialling.ended(new Standing.Unreachable(""), 2 * SECOND);
+    }
+    for (int i = 0; i < 20; i++) {
+      dialling.connected(0);
+      assertEquals(lost, dialling.ended(lost, 61 * SECOND));
+    }
   }
 }

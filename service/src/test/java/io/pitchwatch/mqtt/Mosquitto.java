@@ -2,39 +2,30 @@ package io.pitchwatch.mqtt;
 
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import io.pitchwatch.mqtt.link.BrokerAddress;
+import io.pitchwatch.mqtt.link.Credentials;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
-import java.net.ServerSocket;
-import java.net.Socket;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
-/** A Mosquitto of Debian's, as a process of its own on a free port, to be treated badly. */
-public final class Mosquitto implements AutoCloseable {
+/** Debian's Mosquitto with a password, and with the rights that docs/security.md tells to give. */
+public final class Mosquitto extends BrokerProcess {
 
-  private final Path directory;
-  private final int port;
+  private static final Path RIGHTS_PAGE = Path.of("../docs/security.md");
+
   private final List<String> lines;
-  private Optional<Process> process = Optional.empty();
 
   /**
-   * One that is not started yet.
+   * One that is not started yet; the test is skipped if there is none, unless nothing may be.
    *
-   * @param directory for its files, empty
-   * @param lines of its configuration, beside the listener
+   * @param directory for its files
+   * @param lines of its configuration, beside those that all have
    */
   public Mosquitto(Path directory, String... lines) {
-    this.directory = directory;
-    this.port = freePort();
+    super(directory);
     this.lines = List.of(lines);
     boolean present = Files.isExecutable(program("mosquitto"));
     if (System.getenv("PITCHWATCH_REQUIRE_ALL") == null) {
@@ -42,108 +33,53 @@ public final class Mosquitto implements AutoCloseable {
     } else if (!present) {
       throw new AssertionError("mosquitto is not installed, and nothing may be skipped");
     }
+    prepare();
   }
 
-  /** One that lets everyone in. */
-  public static Mosquitto open(Path directory) {
-    return new Mosquitto(directory, "allow_anonymous true");
-  }
-
-  /** One that asks for credentials; users and passwords alternate. */
-  public static Mosquitto guarded(Path directory, String... usersAndPasswords) {
-    Mosquitto broker =
-        new Mosquitto(
-            directory, "allow_anonymous false", "password_file " + directory.resolve("users"));
-    for (int i = 0; i < usersAndPasswords.length; i += 2) {
-      String create = i == 0 ? "-c" : "-b";
-      run(
-          program("mosquitto_passwd").toString(),
-          "-b",
-          create,
-          directory.resolve("users").toString(),
-          usersAndPasswords[i],
-          usersAndPasswords[i + 1]);
-    }
-    return broker;
-  }
-
-  /** Where it listens, or will. */
-  public BrokerAddress address() {
-    return new BrokerAddress("127.0.0.1", port, false);
-  }
-
-  /** Starts it and waits until it accepts connections. */
-  public Mosquitto start() {
+  private void prepare() {
     try {
-      Path config = directory.resolve("mosquitto.conf");
-      Files.write(
-          config,
-          Stream.concat(
-                  Stream.of("listener " + port + " 127.0.0.1", "user root", "persistence false"),
-                  lines.stream())
-              .toList());
-      process =
-          Optional.of(
-              new ProcessBuilder(program("mosquitto").toString(), "-c", config.toString())
-                  .redirectErrorStream(true)
-                  .redirectOutput(directory.resolve("mosquitto.log").toFile())
-                  .start());
+      Files.writeString(daemon().passwordFile(), "daemon-secret\n");
+      Files.write(directory().resolve("rights"), documentedRights());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    Await.until("mosquitto listens on " + port, this::listens);
-    return this;
+    Path users = directory().resolve("users");
+    String program = program("mosquitto_passwd").toString();
+    run(program, "-b", "-c", users.toString(), "pitchwatch", "daemon-secret");
+    run(program, "-b", users.toString(), "dashboard", dashboardPassword());
   }
 
-  private boolean listens() {
-    if (!process.orElseThrow().isAlive()) {
-      throw new AssertionError("mosquitto ended: see " + directory.resolve("mosquitto.log"));
-    }
-    try (Socket socket = new Socket()) {
-      socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 1000);
-      return true;
-    } catch (IOException e) {
-      return false;
-    }
-  }
-
-  /** Ends it as a power cut would. */
-  public void kill() {
-    process.orElseThrow().destroyForcibly();
-    awaitEnd();
-  }
-
-  /** Asks it to end. */
-  public void stop() {
-    process.orElseThrow().destroy();
-    awaitEnd();
-  }
-
-  /** It still holds its sockets and does nothing any more. */
-  public void hang() {
-    signal("-STOP");
-  }
-
-  /** It goes on as if nothing had been. */
-  public void goOn() {
-    signal("-CONT");
-  }
-
-  private void signal(String which) {
-    run("kill", which, Long.toString(process.orElseThrow().pid()));
-  }
-
-  private void awaitEnd() {
-    Process running = process.orElseThrow();
-    Await.until("mosquitto ends", Duration.ofSeconds(10), () -> !running.isAlive());
-    process = Optional.empty();
+  /** The lines between the fences after "mosquitto.acl" on the page. */
+  private static List<String> documentedRights() throws IOException {
+    String page = Files.readString(RIGHTS_PAGE);
+    int begin = page.indexOf("```", page.indexOf("mosquitto.acl"));
+    int first = page.indexOf('\n', begin) + 1;
+    return page.substring(first, page.indexOf("```", first)).lines().toList();
   }
 
   @Override
-  public void close() {
-    if (process.isPresent()) {
-      kill();
-    }
+  protected List<String> command() throws IOException {
+    List<String> config = new ArrayList<>();
+    config.add("listener " + address().port() + " 127.0.0.1");
+    config.add("user root");
+    config.add("persistence false");
+    config.add("allow_anonymous false");
+    config.add("password_file " + directory().resolve("users"));
+    config.add("acl_file " + directory().resolve("rights"));
+    config.addAll(lines);
+    Path file = directory().resolve("mosquitto.conf");
+    Files.write(file, config);
+    return List.of(program("mosquitto").toString(), "-c", file.toString());
+  }
+
+  @Override
+  public Credentials daemon() {
+    return new Credentials("pitchwatch", directory().resolve("daemon-password"));
+  }
+
+  @Override
+  public String dashboardPassword() {
+    return "dashboard-secret";
   }
 
   private static Path program(String name) {
@@ -152,28 +88,5 @@ public final class Mosquitto implements AutoCloseable {
         .filter(Files::isExecutable)
         .findFirst()
         .orElse(Path.of("/usr/sbin", name));
-  }
-
-  private static void run(String... command) {
-    try {
-      Process run = new ProcessBuilder(command).redirectErrorStream(true).start();
-      if (!run.waitFor(10, TimeUnit.SECONDS) || run.exitValue() != 0) {
-        String said = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        throw new AssertionError(String.join(" ", command) + ": " + said);
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    } catch (InterruptedException e) {
-      throw new AssertionError(e);
-    }
-  }
-
-  /** A port that nobody listens on right now. */
-  public static int freePort() {
-    try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-      return socket.getLocalPort();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -123,6 +123,14 @@ public final class Observer implements AutoCloseable {
         () -> all(topic).stream().anyMatch(text -> text.contains(part)));
   }
 
+  /** Waits until all that the broker had to tell so far was heard: its own echo is the last. */
+  public void settle() throws MqttException {
+    String echo = "homeassistant/status";
+    String mark = "settle-" + System.nanoTime();
+    publish(echo, mark);
+    Await.until("echo of " + mark, () -> all(echo).contains(mark));
+  }
+
   /** Forgets what was heard. */
   public void forget() {
     synchronized (heard) {

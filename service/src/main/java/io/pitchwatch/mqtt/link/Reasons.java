@@ -28,18 +28,13 @@ final class Reasons {
       case MqttReturnCode.RETURN_CODE_UNSUPPORTED_PROTOCOL_VERSION ->
           unreachable("speaks no MQTT 5, which is needed");
       case MqttClientException.REASON_CODE_CLIENT_TIMEOUT -> unreachable("does not answer");
-      default -> unreachable(cause(thrown));
+      default -> unreachable("cannot be reached: " + cause(thrown));
     };
   }
 
   Standing.Ended ofEnd(MqttDisconnectResponse response) {
     if (response.getReturnCode() == MqttReturnCode.RETURN_CODE_SESSION_TAKEN_OVER) {
-      return new Standing.TakenOver(
-          "another client calls itself "
-              + plan.clientId()
-              + " at "
-              + plan.broker()
-              + "; do two daemons serve the same coach id?");
+      return new Standing.TakenOver(plan.contested());
     }
     MqttException thrown = response.getException();
     if (thrown != null && thrown.getReasonCode() == MqttReturnCode.RETURN_CODE_NOT_AUTHORIZED) {
@@ -52,7 +47,7 @@ final class Reasons {
     }
     String why =
         thrown == null ? "the broker ended it, reason " + response.getReturnCode() : cause(thrown);
-    return new Standing.Lost("connection to " + plan.broker() + " lost: " + why);
+    return new Standing.Lost("connection to the broker at " + plan.broker() + " lost: " + why);
   }
 
   Standing.Ended noAnswer() {
@@ -76,11 +71,11 @@ final class Reasons {
   private static String cause(Throwable thrown) {
     Throwable cause = thrown.getCause() == null ? thrown : thrown.getCause();
     if (cause instanceof UnknownHostException) {
-      return "is not known by that name";
+      return "its name is not known";
     }
     if (cause instanceof SSLException) {
-      return "is not to be trusted: " + cause.getMessage();
+      return "its certificate is not to be trusted: " + cause.getMessage();
     }
-    return "cannot be reached: " + cause.getMessage();
+    return cause.getMessage() == null ? "it was closed" : cause.getMessage();
   }
 }

@@ -24,4 +24,14 @@ public record SessionPlan(
     Optional<Path> caFile,
     Optional<Publication> will,
     Duration keepAlive,
-    LongSupplier nanos) {}
+    LongSupplier nanos) {
+
+  /** What to say of another client in our place. */
+  public String contested() {
+    return "another client calls itself "
+        + clientId
+        + " at "
+        + broker
+        + "; do two daemons serve the same coach id?";
+  }
+}
