@@ -115,6 +115,7 @@ final class Database implements AutoCloseable {
       work.on(open);
       if (together) {
         Sql.run(open, "COMMIT");
+        settle(open);
       }
       return Optional.empty();
     } catch (SQLException e) {
@@ -125,6 +126,22 @@ final class Database implements AutoCloseable {
       return failure.damaged()
           ? recover(failure)
           : Optional.of(new NotLasting(file, failure.words()));
+    }
+  }
+
+  /**
+   * Moves what must last from the log into the file at once: a log that is damaged later looks as
+   * if its end had never been written, while damage to the file is noticed.
+   */
+  private void settle(Connection open) {
+    if (schema.durability() != Schema.Durability.FULL) {
+      return;
+    }
+    try {
+      Sql.run(open, "PRAGMA wal_checkpoint(TRUNCATE)");
+    } catch (SQLException e) {
+      // It is committed, in the log; the next write moves it.
+      return;
     }
   }
 

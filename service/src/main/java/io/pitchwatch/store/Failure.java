@@ -1,6 +1,7 @@
 package io.pitchwatch.store;
 
 import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /**
@@ -18,9 +19,14 @@ record Failure(boolean damaged, String words) {
       String cause = e.getCause() == null ? "" : ": " + e.getCause().getMessage();
       return new Failure(e instanceof DamageException, e.getMessage() + cause);
     }
+    if (sqlite.getResultCode() == SQLiteErrorCode.SQLITE_IOERR_SHORT_READ) {
+      return new Failure(true, "it ends too soon");
+    }
     return switch (sqlite.getResultCode().code & PRIMARY) {
       case 11 -> new Failure(true, "its contents contradict each other");
       case 26 -> new Failure(true, "it is not a database");
+      // Our statements are the same for every file: one that they do not fit has other tables.
+      case 1, 17, 19, 20 -> new Failure(true, "its tables are not what they were");
       case 13 -> new Failure(false, "the disk is full");
       case 8 -> new Failure(false, "it may only be read");
       case 10 -> new Failure(false, "the disk reports an error");

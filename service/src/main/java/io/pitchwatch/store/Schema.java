@@ -16,8 +16,11 @@ import java.util.List;
 record Schema(
     Durability durability, int pageBytes, boolean checkWhole, List<List<String>> versions) {
 
-  /** SQLite's "application_id" of our files: PtWa. */
-  static final int APPLICATION = 0x50745761;
+  /**
+   * SQLite's "application_id" of our files: "PtW" and the version, which "user_version" holds too,
+   * so that a damaged version is not taken for a newer one.
+   */
+  static final int APPLICATION = 0x50745700;
 
   /** Memory for pages; the files are small, and the system has them in its own cache anyway. */
   private static final int CACHE_KIB = 128;
@@ -65,8 +68,8 @@ record Schema(
   private int checkedVersion(Connection open) throws SQLException {
     long version = Sql.number(open, "PRAGMA user_version");
     boolean anew = version == 0 && Sql.number(open, "SELECT count(*) FROM sqlite_schema") == 0;
-    if (!anew && Sql.number(open, "PRAGMA application_id") != APPLICATION) {
-      throw new DamageException("another program made it");
+    if (!anew && Sql.number(open, "PRAGMA application_id") != APPLICATION + version) {
+      throw new DamageException("it is not a database of ours");
     }
     if (version > versions.size()) {
       throw new SQLException("a newer Pitchwatch made it");
@@ -87,7 +90,7 @@ record Schema(
         Sql.run(open, statement);
       }
     }
-    Sql.run(open, "PRAGMA application_id=" + APPLICATION);
+    Sql.run(open, "PRAGMA application_id=" + (APPLICATION + versions.size()));
     Sql.run(open, "PRAGMA user_version=" + versions.size());
     Sql.run(open, "COMMIT");
   }
