@@ -44,6 +44,24 @@ public record SensorNoise(double densityG, double rateHz, double resolutionG) {
   }
 
   /**
+   * What rounding to counts leaves in the longest mean, g, one standard deviation over all leans:
+   * q/π · exp(−2π²σ²/q²)/√2, the first term of the Fourier series of the mean of a rounded normal
+   * value (B. Widrow, I. Kollár, Quantization Noise, 2008, from memory). Noise of half a count and
+   * more makes it vanish.
+   *
+   * @param spreadG standard deviation of single samples as they came, rounding included, g; the
+   *     chip's own noise is taken where that is more
+   */
+  public double roundingG(double spreadG) {
+    if (resolutionG == 0) {
+      return 0;
+    }
+    double q2 = resolutionG * resolutionG;
+    double inCounts = Math.max(densityG * densityG * rateHz / 2, spreadG * spreadG - q2 / 12) / q2;
+    return resolutionG / Math.PI * Math.exp(-2 * Math.PI * Math.PI * inCounts) / Math.sqrt(2);
+  }
+
+  /**
    * What averaging leaves, radians of tilt near level: N/√(2T) for white noise of density N.
    *
    * @param seconds length of the average, s, above 0

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.pitchwatch.attitude.Axis;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.Mounting;
 import io.pitchwatch.attitude.UpVector;
@@ -46,6 +47,17 @@ class RecordedRidesSimulationTest {
   }
 
   @Test
+  void busRideMovesAndItsStopsAreFound() throws IOException {
+    List<Seen> seen = play("bus-ride-with-stops.csv", 89, SimulatedPost.FLAT);
+    assertMoving(seen, 4, 13);
+    assertStop(seen, 14, 19);
+    assertMoving(seen, 23, 36);
+    assertStop(seen, 40, 58);
+    assertConstantLean(seen, 44, 57);
+    assertMoving(seen, 62, 70);
+  }
+
+  @Test
   void tramRideMovesAndItsStopsAreFound() throws IOException {
     List<Seen> seen = play("tram-ride-with-stops.csv", 88, SimulatedPost.FLAT);
     assertStop(seen, 10, 22.5);
@@ -62,6 +74,22 @@ class RecordedRidesSimulationTest {
     List<Seen> moving = play("vehicle-under-way.csv", 73, SimulatedPost.FLAT);
     double onTheMove = share(moving, 5, 73, true);
     assertTrue(onTheMove > 0.85, "under way, moving " + onTheMove);
+  }
+
+  @Test
+  void elevenMinutesStillReproduceTheirPublishedMean() throws IOException {
+    // Its z is negative with the part's z axis up: played, it is a chip on its back.
+    Mounting onItsBack = Mounting.ofXz(Axis.FORWARD, Axis.DOWN);
+    List<Seen> seen = play("mpu6050-still-11min.csv", 650, onItsBack);
+    assertTrue(share(seen, 5, 650, false) > 0.999, "still throughout");
+    FloorReading last = seen.get(seen.size() - 1).reading();
+    assertEquals(FloorState.STEADY, last.state());
+    // The source's own statistics: mean 0.0407945, 0.0657738, -1.03408 g. On its back y is right.
+    Lean published = UpVector.of(0.0407945, -0.0657738, 1.03408).lean();
+    // One count of the chip it is played through is 0.22 deg; its noise dithers it.
+    double tolerance = 3 * last.uncertaintyRad() + Math.toRadians(0.02);
+    assertEquals(published.rollRad(), last.steady().rollRad(), tolerance, "roll");
+    assertEquals(published.pitchRad(), last.steady().pitchRad(), tolerance, "pitch");
   }
 
   private List<Seen> play(String name, double endS, Mounting mounting) throws IOException {
