@@ -54,7 +54,7 @@ final class Connection implements SessionEvents {
             parts.clock().nanos());
     this.dialling =
         new Dialling(settings.seed(), plan.contested(), parts.clock().nanos().getAsLong());
-    this.leftovers = new Leftovers(topics.description().text(), Payload.NOTHING);
+    this.leftovers = new Leftovers(topics, Payload.NOTHING);
     this.leftovers.giveUp();
   }
 
@@ -80,6 +80,9 @@ final class Connection implements SessionEvents {
     }
     Greeting hello = greeting.get();
     boolean wasDone = hello.isDone();
+    if (leftovers.isComplete() && !wasDone && !leftovers.hasWill()) {
+      dialling.brokerWasAway();
+    }
     hello.advance(voice, wanted, mail.log(), nowNanos);
     current.tick(nowNanos);
     mail.outbox().pump(current::offer);
@@ -99,7 +102,7 @@ final class Connection implements SessionEvents {
     connections++;
     Payload mark =
         Payload.of("connection " + connections + " of " + plan.clientId() + ", " + nowNanos);
-    leftovers = new Leftovers(topics.description().text(), mark);
+    leftovers = new Leftovers(topics, mark);
     Greeting hello = new Greeting(current, mail.outbox(), topics, leftovers, mark);
     hello.begin(nowNanos);
     return hello;

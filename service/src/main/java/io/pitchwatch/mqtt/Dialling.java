@@ -13,8 +13,9 @@ final class Dialling {
   private static final long WORTH_IT_NANOS = 60 * SECOND;
 
   /**
-   * So many connections in a row that lasted no minute and ended without a reason, the broker being
-   * there all the time, are taken for a takeover: Mosquitto 2.0 gives no reason for one.
+   * So many connections in a row that lasted no minute and were closed without a reason by a broker
+   * that was there all the time, as a will that it published shows, are taken for a takeover:
+   * Mosquitto 2.0 gives no reason for one.
    */
   private static final int CONTESTED = 3;
 
@@ -51,6 +52,11 @@ final class Dialling {
     connectedAtNanos = nowNanos;
   }
 
+  /** The broker published nobody's will since: it was away, not another client there. */
+  void brokerWasAway() {
+    shortLives = 0;
+  }
+
   /**
    * Plans the next attempt.
    *
@@ -62,7 +68,7 @@ final class Dialling {
       outage.reset();
       unwelcome.reset();
     }
-    boolean shortLife = connected && !worthIt && how instanceof Standing.Lost;
+    boolean shortLife = connected && !worthIt && how instanceof Standing.Lost lost && lost.closed();
     shortLives = shortLife ? shortLives + 1 : 0;
     connected = false;
     Standing.Ended understood = shortLives < CONTESTED ? how : new Standing.TakenOver(contested);

@@ -1,5 +1,7 @@
 package io.pitchwatch.mqtt;
 
+import io.pitchwatch.mqtt.homie.DeviceState;
+import io.pitchwatch.mqtt.homie.DeviceTopics;
 import io.pitchwatch.mqtt.link.Arrival;
 import io.pitchwatch.mqtt.link.Payload;
 import java.util.ArrayList;
@@ -21,19 +23,19 @@ final class Leftovers {
   private static final String COMMAND = "/set";
 
   private final Map<String, Payload> found = new LinkedHashMap<>();
-  private final String descriptionTopic;
+  private final DeviceTopics topics;
   private final Payload mark;
   private boolean complete;
 
   /**
    * Nothing found yet.
    *
-   * @param descriptionTopic whose payload is of interest
+   * @param topics of the device
    * @param mark what we send ourselves once the broker has begun to tell: when it comes back, the
    *     broker has told all that stood
    */
-  Leftovers(String descriptionTopic, Payload mark) {
-    this.descriptionTopic = descriptionTopic;
+  Leftovers(DeviceTopics topics, Payload mark) {
+    this.topics = topics;
     this.mark = mark;
   }
 
@@ -49,10 +51,14 @@ final class Leftovers {
     if (arrival.payload().equals(mark)) {
       complete = true;
     } else if (arrival.retained() && found.size() < MOST) {
-      boolean wanted = arrival.topic().equals(descriptionTopic);
-      found.put(arrival.topic(), wanted ? arrival.payload() : Payload.NOTHING);
+      found.put(arrival.topic(), isOfInterest(arrival) ? arrival.payload() : Payload.NOTHING);
     }
     return true;
+  }
+
+  private boolean isOfInterest(Arrival arrival) {
+    return arrival.topic().equals(topics.description().text())
+        || arrival.topic().equals(topics.state().text());
   }
 
   /** Whether all was told; nothing more is taken then. */
@@ -67,7 +73,13 @@ final class Leftovers {
 
   /** The description that stood. */
   synchronized Optional<Payload> description() {
-    return Optional.ofNullable(found.get(descriptionTopic));
+    return Optional.ofNullable(found.get(topics.description().text()));
+  }
+
+  /** Whether a will of this device stood there: the broker saw a connection break. */
+  synchronized boolean hasWill() {
+    Payload state = found.getOrDefault(topics.state().text(), Payload.NOTHING);
+    return state.equals(Payload.of(DeviceState.LOST.word()));
   }
 
   /** Topics that stood and are none of the given ones; commands are not ours to take away. */

@@ -79,6 +79,27 @@ public abstract class BrokerProcess implements AutoCloseable {
     return this;
   }
 
+  /** Whether it was started and not ended since. */
+  public boolean isRunning() {
+    return process.isPresent();
+  }
+
+  /** Takes away all that stands on it. */
+  public void wipe() throws MqttException {
+    try (Observer cleaner =
+        new Observer(address(), daemon().user(), read(daemon().passwordFile()).strip())) {
+      cleaner.hear("homie/5/#").hear("homeassistant/#").settle();
+      List<String> standing =
+          cleaner.all().stream()
+              .filter(Observer.Heard::retained)
+              .map(Observer.Heard::topic)
+              .toList();
+      for (String topic : standing) {
+        cleaner.publish(topic, new byte[0], 1, true);
+      }
+    }
+  }
+
   /** What it said. */
   public Path log() {
     return directory.resolve("broker.log");

@@ -101,19 +101,19 @@ class LinkInnerTest {
   @Test
   void leftoversAreWhatStoodAndIsNoMore() {
     Payload mark = Payload.of("mark");
-    Leftovers leftovers = new Leftovers("d", mark);
+    Leftovers leftovers = new Leftovers(topics, mark);
     byte[] one = {'1'};
     assertTrue(leftovers.take(arrival("homie/5/heron/fridge-old/within", one, true)));
     assertTrue(leftovers.take(arrival("homie/5/heron/floor/roll", one, true)));
     assertTrue(leftovers.take(arrival("homie/5/heron/visit/stay/set", one, true)));
-    assertTrue(leftovers.take(arrival("d", new byte[] {'{', '}'}, true)));
+    assertTrue(leftovers.take(arrival("homie/5/heron/$description", new byte[] {'{', '}'}, true)));
     assertFalse(leftovers.isComplete());
     assertTrue(leftovers.take(arrival("homie/5/heron/$log/debug", mark.bytes(), false)));
     assertTrue(leftovers.isComplete());
     assertFalse(leftovers.take(arrival("homie/5/heron/floor/roll", one, false)));
     assertEquals(
         List.of("homie/5/heron/fridge-old/within"),
-        leftovers.strays(Set.of("homie/5/heron/floor/roll", "d")));
+        leftovers.strays(Set.of("homie/5/heron/floor/roll", "homie/5/heron/$description")));
     assertEquals(Optional.of(Payload.of("{}")), leftovers.description());
   }
 
@@ -161,7 +161,7 @@ class LinkInnerTest {
   @Test
   void endingsWithoutReasonOneAfterTheOtherAreTakenForATakeover() {
     Dialling dialling = new Dialling(1, "contested", 0);
-    Standing.Ended lost = new Standing.Lost("");
+    Standing.Ended lost = new Standing.Lost("", true);
     for (int i = 0; i < 2; i++) {
       dialling.connected(0);
       assertEquals(lost, dialling.ended(lost, SECOND));
@@ -174,7 +174,7 @@ class LinkInnerTest {
   @Test
   void aBrokerThatComesAndGoesIsNotTakenForATakeover() {
     Dialling dialling = new Dialling(1, "contested", 0);
-    Standing.Ended lost = new Standing.Lost("");
+    Standing.Ended lost = new Standing.Lost("", true);
     for (int i = 0; i < 20; i++) {
       dialling.connected(0);
       assertEquals(lost, dialling.ended(lost, SECOND));
@@ -183,6 +183,16 @@ class LinkInnerTest {
     for (int i = 0; i < 20; i++) {
       dialling.connected(0);
       assertEquals(lost, dialling.ended(lost, 61 * SECOND));
+    }
+    for (int i = 0; i < 20; i++) {
+      dialling.connected(0);
+      dialling.brokerWasAway();
+      assertEquals(lost, dialling.ended(lost, SECOND));
+    }
+    Standing.Ended broken = new Standing.Lost("", false);
+    for (int i = 0; i < 20; i++) {
+      dialling.connected(0);
+      assertEquals(broken, dialling.ended(broken, SECOND));
     }
   }
 }

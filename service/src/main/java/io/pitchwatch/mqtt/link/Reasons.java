@@ -1,5 +1,6 @@
 package io.pitchwatch.mqtt.link;
 
+import java.io.EOFException;
 import java.net.UnknownHostException;
 import javax.net.ssl.SSLException;
 import org.eclipse.paho.mqttv5.client.MqttClientException;
@@ -47,7 +48,9 @@ final class Reasons {
     }
     String why =
         thrown == null ? "the broker ended it, reason " + response.getReturnCode() : cause(thrown);
-    return new Standing.Lost("connection to the broker at " + plan.broker() + " lost: " + why);
+    boolean closed = thrown != null && thrown.getCause() instanceof EOFException;
+    return new Standing.Lost(
+        "connection to the broker at " + plan.broker() + " lost: " + why, closed);
   }
 
   Standing.Ended noAnswer() {

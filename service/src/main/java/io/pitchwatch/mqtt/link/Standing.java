@@ -25,6 +25,11 @@ public sealed interface Standing {
   /** Another client of the same id took our place. */
   record TakenOver(String why) implements Ended {}
 
-  /** The connection broke. */
-  record Lost(String why) implements Ended {}
+  /**
+   * The connection broke.
+   *
+   * @param why see there
+   * @param closed whether the other side closed it in good order, yet without a reason
+   */
+  record Lost(String why, boolean closed) implements Ended {}
 }
