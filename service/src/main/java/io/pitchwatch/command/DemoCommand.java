@@ -1,5 +1,6 @@
 package io.pitchwatch.command;
 
+import io.pitchwatch.bus.Pi4jBus;
 import io.pitchwatch.config.Config;
 import io.pitchwatch.config.ConfigReader;
 import io.pitchwatch.mqtt.broker.OwnBrokerSettings;
@@ -15,6 +16,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -169,6 +171,12 @@ final class DemoCommand implements Callable<Integer> {
   private int show(Config config, Path file) throws IOException, InterruptedException {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
+    BusChoice choice = BusChoice.simulated(file.toString());
+    Optional<String> refusal = refusal(choice);
+    if (refusal.isPresent()) {
+      err.println(refusal.get());
+      return ExitCode.NOT_KNOWN;
+    }
     CountDownLatch over = new CountDownLatch(1);
     Service.Ending ending =
         new Service.Ending(
@@ -177,7 +185,7 @@ final class DemoCommand implements Callable<Integer> {
               err.println(why);
               over.countDown();
             });
-    Service.Start start = Service.start(config, BusChoice.simulated(file.toString()), ending);
+    Service.Start start = Service.start(config, choice, ending);
     if (start instanceof Service.Start.Refused refused) {
       err.println(refused.why());
       return ExitCode.NOT_KNOWN;
@@ -187,6 +195,15 @@ final class DemoCommand implements Callable<Integer> {
     printAddresses(config, running, out);
     over.await();
     return ExitCode.NOT_KNOWN;
+  }
+
+  /** What the simulated coach finds wrong with its scenario. */
+  @SuppressWarnings({"rawtypes", "unchecked"}) // a face is asked for by its class
+  private static Optional<String> refusal(BusChoice choice) {
+    try (Pi4jBus buses = choice.open()) {
+      Optional<Function> questions = buses.face(Function.class);
+      return questions.map(q -> (String) q.apply("refusal")).filter(text -> !text.isEmpty());
+    }
   }
 
   private void printAddresses(Config config, Service service, PrintWriter out) throws IOException {

@@ -12,8 +12,11 @@ import io.pitchwatch.page.PageStart;
 import io.pitchwatch.store.Store;
 import io.pitchwatch.store.Trouble;
 import io.pitchwatch.visit.Report;
+import io.pitchwatch.visit.Report.SensorReport;
 import io.pitchwatch.visit.VisitState;
 import io.pitchwatch.visit.Watchkeeper;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -160,10 +163,23 @@ final class Service implements AutoCloseable {
   private final class Outlet implements Consumer<Report> {
 
     private final Consumer<Report> listener;
+    private final Map<String, String> troubles = new HashMap<>();
     private @Nullable Report last;
 
     Outlet(Consumer<Report> listener) {
       this.listener = listener;
+    }
+
+    /** What is wrong with a sensor is said once, when it begins, and that it is over. */
+    private void tellHealth(SensorReport sensor) {
+      String said = troubles.getOrDefault(sensor.id(), "");
+      if (!said.equals(sensor.reason())) {
+        troubles.put(sensor.id(), sensor.reason());
+        boolean well = sensor.reason().isEmpty();
+        link.log(
+            well ? LogLevel.INFO : LogLevel.WARN,
+            "sensor " + sensor.id() + ": " + (well ? "good again" : sensor.reason()));
+      }
     }
 
     @Override
@@ -172,6 +188,7 @@ final class Service implements AutoCloseable {
       if (last == null || last.phase() != report.phase()) {
         store.kept().keepVisit(watch.keeper().state());
       }
+      report.sensors().forEach(this::tellHealth);
       last = report;
       listener.accept(report);
     }

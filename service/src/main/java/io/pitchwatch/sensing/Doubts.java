@@ -79,10 +79,11 @@ final class Doubts implements SampleSink {
     now[0] = xG;
     now[1] = yG;
     now[2] = zG;
-    if (!standstill.lives(xG, yG, zG)) {
+    double sizeG = Math.sqrt(xG * xG + yG * yG + zG * zG);
+    if (!standstill.lives(xG, yG, zG, Math.abs(sizeG - 1) <= magnitudeTolerance)) {
       return;
     }
-    magnitude += slow * (Math.sqrt(xG * xG + yG * yG + zG * zG) - magnitude);
+    magnitude += slow * (sizeG - magnitude);
     saturatedShare -= slow * saturatedShare;
     noteStep();
     noteSpike();
@@ -161,6 +162,9 @@ final class Doubts implements SampleSink {
 
   /** What stands against the sensor, for people; empty if nothing does. */
   String doubt() {
+    if (standstill.quietFromTheStart()) {
+      return "it has said one value ever since the start, without the noise that a chip has";
+    }
     if (standstill.deadAxis() != ' ') {
       return "its " + standstill.deadAxis() + " axis repeats one value";
     }

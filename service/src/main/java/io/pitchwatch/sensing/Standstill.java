@@ -5,6 +5,10 @@ package io.pitchwatch.sensing;
  *
  * <p>A sensor must show life, a few changes, before its samples count: at the start, and again
  * after it stood still. So one that comes out of a reset with a dead value does not pass.
+ *
+ * <p>One that never showed life since the process began, yet steadily says a plausible gravity, is
+ * let through as doubtful: it may be an emulated chip, or one far quieter than its step. What has
+ * lived once and then stands still is another matter.
  */
 final class Standstill {
 
@@ -20,6 +24,7 @@ final class Standstill {
   private int run;
   private int changes;
   private boolean frozen;
+  private boolean everLived;
 
   /**
    * A judge of standstill.
@@ -35,21 +40,31 @@ final class Standstill {
     changes = 0;
   }
 
-  /** Takes note of a sample, g; whether it counts. */
-  boolean lives(double xG, double yG, double zG) {
+  /**
+   * Takes note of a sample, g; whether it counts.
+   *
+   * @param plausible whether its magnitude can be gravity's
+   */
+  boolean lives(double xG, double yG, double zG, boolean plausible) {
     note(0, xG);
     note(1, yG);
     note(2, zG);
     boolean same = Math.min(axisRun[0], Math.min(axisRun[1], axisRun[2])) > 0;
     run = same ? run + 1 : 0;
     changes = same || changes >= LIFE ? changes : changes + 1;
-    if (run >= frozenCount) {
+    everLived |= changes >= LIFE;
+    if (run >= frozenCount && !(quietFromTheStart() && plausible)) {
       frozen = true;
       changes = 0;
     } else if (changes >= LIFE) {
       frozen = false;
     }
-    return changes >= LIFE;
+    return changes >= LIFE || (quietFromTheStart() && plausible);
+  }
+
+  /** Whether it has repeated one value for long, and never done anything else. */
+  boolean quietFromTheStart() {
+    return !everLived && run >= frozenCount;
   }
 
   private void note(int axis, double g) {
