@@ -176,4 +176,23 @@ class DoubtsTest {
     assertEquals(1000 - 3, passed, 2);
     assertEquals("more than a tenth of its samples are at the end of its range", doubts.doubt());
   }
+
+  @Test
+  void oneValueEverSinceTheStartPassesAsDoubtful() {
+    for (int i = 0; i < 1000; i++) {
+      give(0.035, -0.012, 1.0);
+    }
+    assertFalse(doubts.frozen());
+    assertEquals(1000 - 200, passed, 2, "all but the first two seconds");
+    assertTrue(doubts.doubt().startsWith("it has said one value ever since the start"));
+  }
+
+  @Test
+  void zeroEverSinceTheStartDoesNotPass() {
+    for (int i = 0; i < 1000; i++) {
+      give(0, 0, 0);
+    }
+    assertEquals(0, passed);
+    assertTrue(doubts.frozen());
+  }
 }
