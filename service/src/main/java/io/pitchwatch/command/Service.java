@@ -118,11 +118,6 @@ final class Service implements AutoCloseable {
     return page;
   }
 
-  /** The simulated coach's face of the given type, when there is one. */
-  <T> Optional<T> busFace(Class<T> type) {
-    return buses.face(type);
-  }
-
   private void run() {
     while (!closing) {
       long nowNanos = clock.nanos().getAsLong();

@@ -225,7 +225,7 @@ class ConfigFaultsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "chip = 'adxl346' | sensor.chip: found \"adxl346\"; allowed: \"adxl345\"",
+        "chip = 'adxl346' | sensor.chip: found \"adxl346\"; allowed: \"adxl345\", \"adxl355\", \"mpu6050\"",
         "bus = -1 | sensor.bus: found -1; allowed: a whole number, 0 to 99",
         "bus = 1.5 | sensor.bus: found 1.5, a bare number; allowed: a whole number, 0 to 99",
         "bus = 99999999999 | sensor.bus: found 99999999999; allowed: a whole number, 0 to 99",
