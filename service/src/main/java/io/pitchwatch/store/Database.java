@@ -9,16 +9,16 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
-import java.util.Properties;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
-import org.sqlite.JDBC;
 
 /**
  * One SQLite file behind one connection. A damaged file is set aside and begun anew; a file that
  * cannot be written is stood in for by one in memory. Not thread-safe.
  */
 final class Database implements AutoCloseable {
+
+  private static final String MEMORY = ":memory:";
 
   /** Statements to be done together or not at all. */
   interface Work {
@@ -60,10 +60,10 @@ final class Database implements AutoCloseable {
 
   /** A database in memory that is meant to be there. */
   static Database inMemory(Schema schema) {
-    Path nowhere = Path.of(":memory:");
+    Path nowhere = Path.of(MEMORY);
     Database database = new Database(nowhere, schema, file -> {}, () -> 0);
     try {
-      database.use("jdbc:sqlite::memory:");
+      database.use(MEMORY);
     } catch (SQLException e) {
       database.notLasting = new NotLasting(nowhere, Failure.of(e).words());
     }
@@ -172,7 +172,7 @@ final class Database implements AutoCloseable {
     NotLasting trouble = new NotLasting(file, failure.words());
     notLasting = trouble;
     try {
-      use("jdbc:sqlite::memory:");
+      use(MEMORY);
     } catch (SQLException e) {
       // Not even the library is there; reading finds nothing, writing says so.
       connection = null;
@@ -192,11 +192,11 @@ final class Database implements AutoCloseable {
     } catch (IOException e) {
       throw new SQLException("its directory cannot be made: " + e.getMessage());
     }
-    use("jdbc:sqlite:" + file);
+    use(file.toString());
   }
 
-  private void use(String url) throws SQLException {
-    Connection open = JDBC.createConnection(url, new Properties());
+  private void use(String name) throws SQLException {
+    Connection open = Sql.open(name);
     connection = open;
     schema.prepare(open);
   }

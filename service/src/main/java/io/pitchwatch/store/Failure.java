@@ -16,8 +16,7 @@ record Failure(boolean damaged, String words) {
 
   static Failure of(SQLException e) {
     if (!(e instanceof SQLiteException sqlite)) {
-      String cause = e.getCause() == null ? "" : ": " + e.getCause().getMessage();
-      return new Failure(e instanceof DamageException, e.getMessage() + cause);
+      return new Failure(e instanceof DamageException, String.valueOf(e.getMessage()));
     }
     if (sqlite.getResultCode() == SQLiteErrorCode.SQLITE_IOERR_SHORT_READ) {
       return new Failure(true, "it ends too soon");

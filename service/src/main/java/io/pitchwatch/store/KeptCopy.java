@@ -8,8 +8,6 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Properties;
-import org.sqlite.JDBC;
 
 /**
  * What can still be read of a file of kept texts that is damaged or cannot be written: read from a
@@ -50,7 +48,7 @@ final class KeptCopy implements Database.Rescue {
         Files.copy(from, Path.of(copy + part));
       }
     }
-    try (Connection open = JDBC.createConnection("jdbc:sqlite:" + copy, new Properties())) {
+    try (Connection open = Sql.open(copy.toString())) {
       KeptFile.eachRow(
           open,
           (row, sound) -> {

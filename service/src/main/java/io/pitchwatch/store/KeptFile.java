@@ -75,7 +75,7 @@ final class KeptFile implements AutoCloseable {
                         damaged.add(new Key(row.topic(), row.name()));
                       }
                     }));
-    trouble.ifPresent(troubles::add);
+    trouble.filter(it -> !troubles.contains(it)).ifPresent(troubles::add);
     for (Key key : damaged) {
       troubles.add(new Trouble.Dropped(database.file(), key.topic() + " " + key.name()));
       unwritten.add(key);

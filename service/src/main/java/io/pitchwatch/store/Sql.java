@@ -4,11 +4,32 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Properties;
+import org.sqlite.JDBC;
+import org.sqlite.SQLiteJDBCLoader;
 
-/** Short statements without parameters. */
+/** Connections, and short statements without parameters. */
 final class Sql {
 
   private Sql() {}
+
+  /**
+   * Opens a connection.
+   *
+   * @param name path of the file, or ":memory:"
+   * @throws SQLException also if the native library cannot be loaded
+   */
+  static Connection open(String name) throws SQLException {
+    try {
+      SQLiteJDBCLoader.initialize();
+    } catch (Exception | LinkageError e) {
+      throw new SQLException(
+          "SQLite's library cannot be loaded: it needs 2 MB in the store or the temporary directory,"
+              + " where programs may be run",
+          e);
+    }
+    return JDBC.createConnection("jdbc:sqlite:" + name, new Properties());
+  }
 
   static void run(Connection open, String sql) throws SQLException {
     try (Statement statement = open.createStatement()) {

@@ -15,11 +15,9 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
-import java.util.Properties;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.sqlite.JDBC;
 
 /** Whatever state the files are in, there is a store, and what is wrong is told. */
 class StoreTroubleTest {
@@ -43,7 +41,7 @@ class StoreTroubleTest {
   }
 
   private void sql(String... statements) {
-    try (Connection connection = JDBC.createConnection("jdbc:sqlite:" + kept(), new Properties())) {
+    try (Connection connection = Sql.open(kept() + "")) {
       for (String statement : statements) {
         Sql.run(connection, statement);
       }
@@ -204,9 +202,7 @@ class StoreTroubleTest {
   @Test
   void aDayOfMinutesWaitsForAnotherProcessToLetGo() throws SQLException {
     try (Store store = open().store();
-        Connection other =
-            JDBC.createConnection(
-                "jdbc:sqlite:" + directory.resolve("history.db"), new Properties())) {
+        Connection other = Sql.open(directory.resolve("history.db") + "")) {
       Sql.run(other, "BEGIN IMMEDIATE");
       for (int i = 1; i <= 5; i++) {
         Optional<Written> written = store.history().add(Minutes.numbered(i));
