@@ -8,14 +8,14 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * The floor's lean over hours to years. Minutes are written five at a time, since what wears a
+ * The floor's lean over hours to years. Minutes are written six at a time, since what wears a
  * memory card is the number of writes and not their size; a kill or a power cut takes the minutes
  * since the last write. Not thread-safe.
  */
 public final class History {
 
   /** Minutes that are written together. */
-  public static final int BATCH = 5;
+  public static final int BATCH = 6;
 
   /** A day of minutes waits for a disk that refuses them. */
   private static final int MOST_WAITING = 1440;
@@ -50,7 +50,7 @@ public final class History {
   }
 
   /**
-   * Takes a minute, not earlier than the one before; every fifth is written with those before it.
+   * Takes a minute, not earlier than the one before; every sixth is written with those before it.
    *
    * @return what came of writing; empty when nothing was written
    */
@@ -133,7 +133,7 @@ public final class History {
   }
 
   /**
-   * Brings rows in the order in which they happened, up to five minutes behind; hours and days with
+   * Brings rows in the order in which they happened, up to six minutes behind; hours and days with
    * the incomplete last one.
    *
    * @param sink gets each row; it must not write to this store

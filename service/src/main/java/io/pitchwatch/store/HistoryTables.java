@@ -19,7 +19,7 @@ final class HistoryTables {
   static final Schema SCHEMA =
       new Schema(
           Durability.NORMAL,
-          // Five rows are a quarter of such a page; a larger page would be written for as little.
+          // Six rows are a quarter of such a page; a larger page would be written for as little.
           1024,
           false,
           List.of(

@@ -68,6 +68,9 @@ final class JsonValue {
     if (token == null || token == JsonToken.VALUE_NULL) {
       return null;
     }
+    if (token == JsonToken.VALUE_NUMBER_INT) {
+      return parser.getLongValue();
+    }
     return token.isNumeric() ? parser.getDoubleValue() : parser.getText();
   }
 
@@ -115,13 +118,29 @@ final class JsonValue {
 
   /** The number; NaN for null. */
   double number() {
-    if (value instanceof Double number) {
-      return number;
+    if (value instanceof Number number) {
+      return number.doubleValue();
     }
     if (value == null) {
       return Double.NaN;
     }
     throw new IllegalArgumentException("not a number");
+  }
+
+  /** The whole number. */
+  long whole() {
+    if (value instanceof Long number) {
+      return number;
+    }
+    throw new IllegalArgumentException("not a whole number");
+  }
+
+  boolean flag() {
+    return switch (text()) {
+      case "true" -> true;
+      case "false" -> false;
+      default -> throw new IllegalArgumentException("neither true nor false");
+    };
   }
 
   /** One of an enum's constants. */

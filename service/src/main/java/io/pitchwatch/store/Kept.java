@@ -1,10 +1,13 @@
 package io.pitchwatch.store;
 
+import io.pitchwatch.alarms.AlarmMemory;
 import io.pitchwatch.attitude.Alignment;
 import io.pitchwatch.attitude.Zero;
 import io.pitchwatch.visit.VisitState;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
@@ -19,6 +22,7 @@ public final class Kept {
   private static final String ZERO = "zero";
   private static final String ZERO_BEFORE = "zero-before";
   private static final String ALIGNMENT = "alignment";
+  private static final String ALARM = "alarm";
   private static final String VISIT = "visit";
   private static final String NOW = "now";
 
@@ -70,6 +74,25 @@ public final class Kept {
   /** Keeps where the visit stands; costs nothing while nothing of it has changed. */
   public Written keepVisit(VisitState state) {
     return file.put(VISIT, NOW, KeptText.of(state));
+  }
+
+  /** The alarms by their ids, as they were when they were last kept. */
+  public Map<String, AlarmMemory> alarms() {
+    Map<String, AlarmMemory> alarms = new TreeMap<>();
+    for (String id : file.all(ALARM).keySet()) {
+      read(ALARM, id, KeptText::alarm).ifPresent(alarm -> alarms.put(id, alarm));
+    }
+    return alarms;
+  }
+
+  /**
+   * Keeps alarms by their ids, all in one write. Their ages and what is left of their times go on
+   * by themselves, so keep them when an alarm changes its state or somebody acknowledges or shelves
+   * it, not every minute.
+   */
+  public Written keepAlarms(Map<String, AlarmMemory> alarms) {
+    alarms.forEach((id, alarm) -> file.set(ALARM, id, KeptText.of(alarm)));
+    return flush();
   }
 
   /** The text that is kept under a topic and a name. */

@@ -1,6 +1,7 @@
 package io.pitchwatch.store;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.pitchwatch.alarms.AlarmMemory;
 import io.pitchwatch.attitude.Alignment;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.UpVector;
@@ -55,6 +56,36 @@ final class KeptText {
 
   static Alignment.Found alignment(JsonValue json) {
     return new Alignment.Found(json.get("yawRad").number(), json.get("standardErrorRad").number());
+  }
+
+  static String of(AlarmMemory memory) {
+    return JsonValue.write(
+        json -> {
+          json.writeStartObject();
+          json.writeBooleanField("active", memory.active());
+          json.writeBooleanField("acknowledged", memory.acknowledged());
+          json.writeBooleanField("suppressed", memory.suppressed());
+          json.writeNumberField("ageNanos", memory.ageNanos());
+          json.writeNumberField("turnLeftNanos", memory.turnLeftNanos());
+          json.writeNumberField("shelfLeftNanos", memory.shelfLeftNanos());
+          json.writeNumberField("quietLeftNanos", memory.quietLeftNanos());
+          json.writeBooleanField("owed", memory.owed());
+          json.writeNumberField("notices", memory.notices());
+          json.writeEndObject();
+        });
+  }
+
+  static AlarmMemory alarm(JsonValue json) {
+    return new AlarmMemory(
+        json.get("active").flag(),
+        json.get("acknowledged").flag(),
+        json.get("suppressed").flag(),
+        json.get("ageNanos").whole(),
+        json.get("turnLeftNanos").whole(),
+        json.get("shelfLeftNanos").whole(),
+        json.get("quietLeftNanos").whole(),
+        json.get("owed").flag(),
+        json.get("notices").whole());
   }
 
   static String of(VisitState state) {
@@ -119,7 +150,9 @@ final class KeptText {
 
   private static List<Laid.Layer> layers(JsonValue json) {
     return json.list().stream()
-        .map(it -> new Laid.Layer(it.get("piece").text(), (int) it.get("abreast").number()))
+        .map(
+            it ->
+                new Laid.Layer(it.get("piece").text(), Math.toIntExact(it.get("abreast").whole())))
         .toList();
   }
 

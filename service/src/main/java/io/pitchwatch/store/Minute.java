@@ -1,5 +1,7 @@
 package io.pitchwatch.store;
 
+import io.pitchwatch.settling.MinuteValue;
+import java.util.EnumSet;
 import java.util.Set;
 
 /**
@@ -27,5 +29,32 @@ public record Minute(
   /** Copies the marks. */
   public Minute {
     marks = Set.copyOf(marks);
+  }
+
+  /**
+   * A minute of the floor's readings.
+   *
+   * @param value what they say; whether the coach moved or was restless is marked from it
+   * @param wallSeconds seconds since 1970, a label
+   * @param others further marks
+   */
+  public static Minute of(MinuteValue value, long wallSeconds, Set<Mark> others) {
+    Set<Mark> marks = EnumSet.noneOf(Mark.class);
+    marks.addAll(others);
+    if (value.moved()) {
+      marks.add(Mark.MOVED);
+    }
+    if (!value.counts()) {
+      marks.add(Mark.RESTLESS);
+    }
+    return new Minute(
+        value.atNanos(),
+        wallSeconds,
+        value.rollRad(),
+        value.pitchRad(),
+        value.uncertaintyRad(),
+        value.spreadRad(),
+        value.temperatureC(),
+        marks);
   }
 }

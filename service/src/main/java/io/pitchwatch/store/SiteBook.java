@@ -83,10 +83,10 @@ public final class SiteBook {
 
   private static SiteVisit visit(JsonValue json) {
     return new SiteVisit(
-        (long) json.get("number").number(),
+        json.get("number").whole(),
         json.get("site").text(),
-        (long) json.get("begun").number(),
-        (long) json.get("ended").number(),
+        json.get("begun").whole(),
+        json.get("ended").whole(),
         json.get("stay").constant(Stay.class),
         json.get("surface").constant(Surface.class),
         KeptText.lean(json.get("found")),

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.pitchwatch.settling.MinuteValue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,14 +33,14 @@ class HistoryTest {
   }
 
   @Test
-  void minutesAreWrittenFiveAtATime() {
+  void minutesAreWrittenSixAtATime() {
     try (Store store = open()) {
       History history = store.history();
-      add(history, 1, 4);
+      add(history, 1, 5);
       assertEquals(0, Minutes.rows(history, Resolution.MINUTE).size());
-      assertEquals(Optional.of(new Written.Done()), history.add(Minutes.numbered(5)));
-      assertEquals(5, Minutes.rows(history, Resolution.MINUTE).size());
-      add(history, 6, 7);
+      assertEquals(Optional.of(new Written.Done()), history.add(Minutes.numbered(6)));
+      assertEquals(6, Minutes.rows(history, Resolution.MINUTE).size());
+      add(history, 7, 7);
     }
     try (Store store = open()) {
       assertEquals(7, Minutes.rows(store.history(), Resolution.MINUTE).size(), "closed cleanly");
@@ -75,9 +76,19 @@ class HistoryTest {
   }
 
   @Test
+  void aMinuteOfReadingsIsMarkedByWhatItWas() {
+    MinuteValue still = new MinuteValue(7, 0.01, 0.02, 1e-4, 2e-4, 20, 0.9, false);
+    Minute minute = Minute.of(still, 5, Set.of(Mark.ALERT));
+    assertEquals(new Minute(7, 5, 0.01, 0.02, 1e-4, 2e-4, 20, Set.of(Mark.ALERT)), minute);
+    MinuteValue ride = new MinuteValue(7, Double.NaN, Double.NaN, 1, 1, 20, 0, true);
+    assertEquals(Set.of(Mark.MOVED, Mark.RESTLESS), Minute.of(ride, 5, Set.of()).marks());
+  }
+
+  @Test
   void anHourSumsUpItsMinutes() {
     try (Store store = Store.inMemory(0)) {
       add(store.history(), 1, 90);
+      store.history().flush();
       List<HistoryRow> hours = Minutes.rows(store.history(), Resolution.HOUR);
       assertEquals(List.of(60, 30), hours.stream().map(HistoryRow::minutes).toList());
       // 1 to 60 microradians have the mean 30.5, which is rounded; 61 to 90 have 75.5.
@@ -98,6 +109,7 @@ class HistoryTest {
     }
     try (Store store = open()) {
       add(store.history(), 1, 70);
+      store.history().flush();
       List<HistoryRow> hours = Minutes.rows(store.history(), Resolution.HOUR);
       assertEquals(List.of(1L, 2L, 2L), hours.stream().map(HistoryRow::run).toList());
       assertEquals(List.of(10, 60, 10), hours.stream().map(HistoryRow::minutes).toList());
@@ -142,6 +154,7 @@ class HistoryTest {
   void aQueryChoosesByLabelAndTakesTheLatest() {
     try (Store store = Store.inMemory(0)) {
       add(store.history(), 1, 100);
+      store.history().flush();
       HistoryQuery some = new HistoryQuery(Resolution.MINUTE, 600, 1200, 3);
       assertEquals(
           List.of(17L, 18L, 19L),

@@ -64,7 +64,7 @@ class StoreKillIT {
     try (BufferedReader reader = StoreWriter.lines(process)) {
       String line = reader.readLine();
       for (int i = 0; line != null; i++) {
-        String[] words = line.split(" ");
+        String[] words = line.split(" ", -1);
         assertTrue(words[0].equals("zero") || words[0].equals("minutes"), line);
         zero = words[0].equals("zero") ? Integer.parseInt(words[1]) : zero;
         minutes = words[0].equals("minutes") ? Integer.parseInt(words[1]) : minutes;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.pitchwatch.alarms.AlarmMemory;
 import io.pitchwatch.attitude.Alignment;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.UpVector;
@@ -18,6 +19,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -91,6 +93,20 @@ class StoreTest {
   }
 
   @Test
+  void alarmsAreKeptAsTheyWere() {
+    AlarmMemory ground =
+        new AlarmMemory(true, true, false, 1L << 60, -1, 3_600_000_000_001L, -1, false, 4);
+    AlarmMemory sensor = new AlarmMemory(false, false, true, 0, 5, -1, 0, true, 0);
+    try (Store store = open()) {
+      assertEquals(Map.of(), store.kept().alarms());
+      store.kept().keepAlarms(Map.of("ground", ground, "sensor-1", sensor));
+    }
+    try (Store store = open()) {
+      assertEquals(Map.of("ground", ground, "sensor-1", sensor), store.kept().alarms());
+    }
+  }
+
+  @Test
   void textsAreKeptByTopicAndForgotten() {
     String text = "{\"q\":\"'\\u0000\u20ac\"}";
     try (Store store = open()) {
@@ -103,7 +119,7 @@ class StoreTest {
     }
     try (Store store = open()) {
       assertEquals(Optional.of(text), store.kept().text("alarm", "ground"));
-      assertEquals(java.util.Map.of("ground", text), store.kept().texts("alarm"));
+      assertEquals(Map.of("ground", text), store.kept().texts("alarm"));
     }
   }
 

@@ -191,10 +191,10 @@ class StoreTroubleTest {
       try (Store store = opening.store()) {
         assertInstanceOf(Written.NotLasting.class, store.kept().keepZero("floor", Zero.NONE));
         assertEquals(Optional.of(Zero.NONE), store.kept().zero("floor"));
-        for (int i = 1; i <= 5; i++) {
+        for (int i = 1; i <= History.BATCH; i++) {
           store.history().add(Minutes.numbered(i));
         }
-        assertEquals(5, Minutes.rows(store.history(), Resolution.MINUTE).size());
+        assertEquals(History.BATCH, Minutes.rows(store.history(), Resolution.MINUTE).size());
       }
     }
   }
@@ -204,13 +204,13 @@ class StoreTroubleTest {
     try (Store store = open().store();
         Connection other = Sql.open(directory.resolve("history.db") + "")) {
       Sql.run(other, "BEGIN IMMEDIATE");
-      for (int i = 1; i <= 5; i++) {
+      for (int i = 1; i <= History.BATCH; i++) {
         Optional<Written> written = store.history().add(Minutes.numbered(i));
         written.ifPresent(it -> assertInstanceOf(Written.NotLasting.class, it));
       }
       Sql.run(other, "ROLLBACK");
       assertEquals(new Written.Done(), store.history().flush());
-      assertEquals(5, Minutes.rows(store.history(), Resolution.MINUTE).size());
+      assertEquals(History.BATCH, Minutes.rows(store.history(), Resolution.MINUTE).size());
     }
   }
 }
