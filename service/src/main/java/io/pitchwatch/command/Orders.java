@@ -1,5 +1,6 @@
 package io.pitchwatch.command;
 
+import io.pitchwatch.alarms.AlarmOutcome;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.floor.FloorReading;
@@ -18,6 +19,8 @@ import java.util.function.LongSupplier;
 
 /** Carries out what people ask for, on the thread of the rounds. */
 final class Orders implements Commands {
+
+  private static final double NANOS_PER_MINUTE = 60e9;
 
   private final Inbox inbox;
   private final Watchkeeper keeper;
@@ -98,12 +101,24 @@ final class Orders implements Commands {
 
   @Override
   public void acknowledge(String alertId) {
-    noSuchAlert("acknowledge", alertId);
+    inbox.leave(() -> heed("acknowledge", keeper.acknowledge(alertId)));
   }
 
   @Override
   public void shelve(String alertId, double minutes) {
-    noSuchAlert("shelve", alertId);
+    inbox.leave(
+        () -> {
+          long lastsNanos = (long) (minutes * NANOS_PER_MINUTE);
+          heed("shelve", keeper.shelve(alertId, lastsNanos, clock.getAsLong()));
+        });
+  }
+
+  private void heed(String what, AlarmOutcome outcome) {
+    if (outcome instanceof AlarmOutcome.Refused refused) {
+      answer.accept(LogLevel.WARN, what + " refused: " + refused.reason());
+    } else {
+      lasting(kept.keepAlarms(keeper.rememberAlarms(clock.getAsLong())));
+    }
   }
 
   private void lasting(Written written) {
@@ -112,9 +127,5 @@ final class Orders implements Commands {
     } else if (written instanceof Written.Anew anew) {
       answer.accept(LogLevel.WARN, anew.trouble().text());
     }
-  }
-
-  private void noSuchAlert(String what, String alertId) {
-    answer.accept(LogLevel.WARN, what + " \"" + alertId + "\": no such alert stands");
   }
 }

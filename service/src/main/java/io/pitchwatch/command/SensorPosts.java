@@ -2,7 +2,10 @@ package io.pitchwatch.command;
 
 import io.pitchwatch.bus.Pi4jBus;
 import io.pitchwatch.config.Config;
+import io.pitchwatch.sensing.Adxl355Driver;
 import io.pitchwatch.sensing.Chip;
+import io.pitchwatch.sensing.Mpu6050Driver;
+import io.pitchwatch.settling.GroundModel;
 import io.pitchwatch.store.Kept;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +14,16 @@ import java.util.List;
 final class SensorPosts {
 
   private SensorPosts() {}
+
+  /** What the believed sensor's drift is expected to be, for whoever watches the ground. */
+  static GroundModel groundModel(Config config) {
+    return switch (config.sensors().get(0).chip()) {
+      case ADXL345 -> GroundModel.withoutThermometer();
+      // Near level a g of offset is a radian of tilt.
+      case ADXL355 -> GroundModel.withThermometer(Adxl355Driver.FACTS.xyTempcoG());
+      case MPU6050 -> GroundModel.withThermometer(Mpu6050Driver.FACTS.xyTempcoG());
+    };
+  }
 
   static List<SensorPost> of(Config config, Pi4jBus buses, Kept kept) {
     List<SensorPost> posts = new ArrayList<>();

@@ -56,7 +56,10 @@ final class Service implements AutoCloseable {
     Watchkeeper keeper =
         new Watchkeeper(
             config.coach(),
+            config.sensors().stream().map(Config.Sensor::id).toList(),
+            SensorPosts.groundModel(config),
             store.kept().visit(startNanos).orElseGet(() -> VisitState.atStart(startNanos)));
+    keeper.recallAlarms(store.kept().alarms(), startNanos);
     this.watch = new Watch(SensorPosts.of(config, buses, store.kept()), keeper, store.kept());
     this.link = CoachLink.start(Edges.link(config, orders(), ending, clock));
     this.rounds = new Rounds(watch.posts(), keeper, new Outlet(ending.reports()));
@@ -160,6 +163,7 @@ final class Service implements AutoCloseable {
     private final Consumer<Report> listener;
     private final Map<String, String> troubles = new HashMap<>();
     private @Nullable Report last;
+    private int alarmChanges;
 
     Outlet(Consumer<Report> listener) {
       this.listener = listener;
@@ -182,6 +186,10 @@ final class Service implements AutoCloseable {
       link.publish(report);
       if (last == null || last.phase() != report.phase()) {
         store.kept().keepVisit(watch.keeper().state());
+      }
+      if (alarmChanges != watch.keeper().alarmChanges()) {
+        alarmChanges = watch.keeper().alarmChanges();
+        store.kept().keepAlarms(watch.keeper().rememberAlarms(report.atNanos()));
       }
       report.sensors().forEach(this::tellHealth);
       last = report;

@@ -13,6 +13,22 @@ public record Laid(List<Wheel> wheels) {
   /** Nothing lies under the coach. */
   public static final Laid NOTHING = new Laid(List.of());
 
+  /** Pieces in all, stairs included. */
+  public int pieces() {
+    int pieces = 0;
+    for (Wheel wheel : wheels) {
+      pieces += count(wheel.layers());
+      for (List<Layer> step : wheel.stair()) {
+        pieces += count(step);
+      }
+    }
+    return pieces;
+  }
+
+  private static int count(List<Layer> layers) {
+    return layers.stream().mapToInt(Layer::abreast).sum();
+  }
+
   /** Copies the list. */
   public Laid {
     wheels = List.copyOf(wheels);

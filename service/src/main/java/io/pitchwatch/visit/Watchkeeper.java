@@ -1,16 +1,21 @@
 package io.pitchwatch.visit;
 
+import io.pitchwatch.alarms.AlarmMemory;
+import io.pitchwatch.alarms.AlarmOutcome;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.comfort.FridgeWatch;
 import io.pitchwatch.comfort.Judgement;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
+import io.pitchwatch.settling.GroundModel;
+import io.pitchwatch.settling.GroundReport;
 import io.pitchwatch.visit.Report.FridgeReport;
 import io.pitchwatch.visit.Report.SensorReport;
 import io.pitchwatch.visit.VisitEvent.FloorRead;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Keeps watch over one coach: turns what the sensors say and what the owner says into the report of
@@ -20,17 +25,23 @@ public final class Watchkeeper {
 
   private final Coach coach;
   private final List<FridgeWatch> fridges = new ArrayList<>();
+  private final GroundUnderfoot ground;
+  private final Alarming alarming;
   private VisitState state;
 
   /**
    * A watch that goes on from where an earlier one left.
    *
    * @param coach the coach
+   * @param sensorIds its sensors, in the order of their reports
+   * @param model what to expect of the ground's and the sensor's drift
    * @param state where the visit stands
    */
-  public Watchkeeper(Coach coach, VisitState state) {
+  public Watchkeeper(Coach coach, List<String> sensorIds, GroundModel model, VisitState state) {
     this.coach = coach;
     this.state = state;
+    this.ground = new GroundUnderfoot(coach, model, coach.levelling().toleranceRad(state.stay()));
+    this.alarming = new Alarming(coach, sensorIds);
     coach.fridges().forEach(fridge -> fridges.add(new FridgeWatch(fridge)));
   }
 
@@ -45,7 +56,41 @@ public final class Watchkeeper {
    * @param nowNanos monotonic time, not before that of the call before
    */
   public void on(VisitEvent event, long nowNanos) {
-    state = Visit.on(state, event, nowNanos);
+    VisitState before = state;
+    state = Visit.on(before, event, nowNanos);
+    if (state.stay() != before.stay()) {
+      ground.tolerance(coach.levelling().toleranceRad(state.stay()));
+    }
+  }
+
+  /** Somebody says that they know of an alert; {@code all} for every one that stands. */
+  public AlarmOutcome acknowledge(String alertId) {
+    return alarming.acknowledge(alertId);
+  }
+
+  /**
+   * Somebody wants an alert to be quiet for a while.
+   *
+   * @param lastsNanos for how long; 0 ends it
+   * @param nowNanos monotonic time
+   */
+  public AlarmOutcome shelve(String alertId, long lastsNanos, long nowNanos) {
+    return alarming.shelve(alertId, lastsNanos, nowNanos);
+  }
+
+  /** Grows whenever an alarm changed, so that it is known when to keep them. */
+  public int alarmChanges() {
+    return alarming.changes();
+  }
+
+  /** What must be kept of the alarms, by their ids. */
+  public Map<String, AlarmMemory> rememberAlarms(long nowNanos) {
+    return alarming.remember(nowNanos);
+  }
+
+  /** Goes on with the alarms of before a restart. */
+  public void recallAlarms(Map<String, AlarmMemory> memories, long nowNanos) {
+    alarming.recall(memories, nowNanos);
   }
 
   /**
@@ -67,6 +112,10 @@ public final class Watchkeeper {
     Verdict verdict =
         Judgement.of(
             floor.state(), lean, coach.levelling().toleranceRad(state.stay()), coach.fridges());
+    double temperatureC = sensors.isEmpty() ? Double.NaN : sensors.get(0).temperatureC();
+    GroundReport underfoot =
+        ground.round(floor, temperatureC, state.phase() == Phase.UNDER_WAY, nowNanos);
+    Alarming.Known known = new Alarming.Known(state, fridges, underfoot);
     return new Report(
         nowNanos,
         floor,
@@ -77,6 +126,6 @@ public final class Watchkeeper {
         state.surface(),
         state.phase(),
         state.laid(),
-        List.of());
+        alarming.round(floor, sensors, known, nowNanos));
   }
 }
