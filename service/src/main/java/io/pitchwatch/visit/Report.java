@@ -2,8 +2,10 @@ package io.pitchwatch.visit;
 
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
+import io.pitchwatch.comfort.DoorReport;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
+import io.pitchwatch.settling.GroundReport;
 import java.util.List;
 
 /**
@@ -18,6 +20,8 @@ import java.util.List;
  * @param surface what the coach stands on
  * @param phase where the coach is in its stay
  * @param laid what lies under the tyres
+ * @param ground what is known of the ground under the coach
+ * @param doors one for each door, in the coach's order; none while that is not known
  * @param alerts what stands against the coach right now, most urgent first
  */
 public record Report(
@@ -30,12 +34,15 @@ public record Report(
     Surface surface,
     Phase phase,
     Laid laid,
+    GroundReport ground,
+    List<DoorReport> doors,
     List<AlertReport> alerts) {
 
   /** Copies the lists. */
   public Report {
     fridges = List.copyOf(fridges);
     sensors = List.copyOf(sensors);
+    doors = List.copyOf(doors);
     alerts = List.copyOf(alerts);
   }
 

@@ -26,6 +26,7 @@ public final class Watchkeeper {
   private final Coach coach;
   private final List<FridgeWatch> fridges = new ArrayList<>();
   private final GroundUnderfoot ground;
+  private final Doors doors;
   private final Alarming alarming;
   private VisitState state;
 
@@ -41,6 +42,7 @@ public final class Watchkeeper {
     this.coach = coach;
     this.state = state;
     this.ground = new GroundUnderfoot(coach, model, coach.levelling().toleranceRad(state.stay()));
+    this.doors = new Doors(coach);
     this.alarming = new Alarming(coach, sensorIds);
     coach.fridges().forEach(fridge -> fridges.add(new FridgeWatch(fridge)));
   }
@@ -126,6 +128,8 @@ public final class Watchkeeper {
         state.surface(),
         state.phase(),
         state.laid(),
+        underfoot,
+        doors.round(floor),
         alarming.round(floor, sensors, known, nowNanos));
   }
 }

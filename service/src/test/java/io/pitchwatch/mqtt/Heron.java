@@ -1,9 +1,11 @@
 package io.pitchwatch.mqtt;
 
 import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.attitude.UpVector;
 import io.pitchwatch.coach.Axle;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.Direction;
+import io.pitchwatch.coach.Door;
 import io.pitchwatch.coach.Fridge;
 import io.pitchwatch.coach.Levelling;
 import io.pitchwatch.coach.Piece;
@@ -11,9 +13,11 @@ import io.pitchwatch.coach.PieceKind;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.coach.Units;
+import io.pitchwatch.comfort.DoorReport;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
+import io.pitchwatch.settling.GroundReport;
 import io.pitchwatch.visit.Health;
 import io.pitchwatch.visit.Laid;
 import io.pitchwatch.visit.Laid.Layer;
@@ -45,7 +49,14 @@ public final class Heron {
           new Levelling(
               40, 160, Math.toRadians(0.3), 12, Math.toRadians(1.5), Math.toRadians(0.5), 0.004),
           List.of(new Fridge("galley", Math.toRadians(3), Math.toRadians(6), Optional.empty())),
-          List.of());
+          List.of(
+              new Door(
+                  "washroom",
+                  Direction.LEFT,
+                  Direction.REAR,
+                  Math.toRadians(100),
+                  Math.toRadians(0.4),
+                  560)));
 
   /** The device of the examples. */
   public static final Device DEVICE = new Device(COACH, List.of("floor"), "0.1.0");
@@ -73,6 +84,8 @@ public final class Heron {
         Surface.GRAVEL,
         phase,
         Laid.NOTHING,
+        GroundReport.UNKNOWN,
+        COACH.doors().stream().map(door -> DoorReport.of(door, UpVector.of(lean))).toList(),
         List.of());
   }
 
@@ -88,6 +101,8 @@ public final class Heron {
         report.surface(),
         report.phase(),
         laid,
+        report.ground(),
+        report.doors(),
         report.alerts());
   }
 
@@ -103,6 +118,8 @@ public final class Heron {
         report.surface(),
         report.phase(),
         report.laid(),
+        report.ground(),
+        report.doors(),
         List.of(alerts));
   }
 
@@ -125,6 +142,8 @@ public final class Heron {
         report.surface(),
         report.phase(),
         report.laid(),
+        report.ground(),
+        report.doors(),
         report.alerts());
   }
 

@@ -1,6 +1,7 @@
 package io.pitchwatch.mqtt.tree;
 
 import io.pitchwatch.coach.Coach;
+import io.pitchwatch.coach.Door;
 import io.pitchwatch.coach.Fridge;
 import io.pitchwatch.mqtt.homie.Description;
 import io.pitchwatch.mqtt.homie.Node;
@@ -38,6 +39,10 @@ public record DeviceTree(String name, List<CoachNode> nodes) {
     for (String sensor : sensors) {
       nodes.add(new SensorNode(sensor));
     }
+    for (Door door : coach.doors()) {
+      nodes.add(new DoorNode(door.id()));
+    }
+    nodes.add(new GroundNode());
     nodes.add(new VisitNode(coach));
     nodes.add(new UpkeepNode());
     return new DeviceTree(coach.id(), nodes);

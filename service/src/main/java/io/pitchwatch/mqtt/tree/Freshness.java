@@ -4,6 +4,7 @@ import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
+import io.pitchwatch.settling.GroundReport;
 import io.pitchwatch.visit.Health;
 import io.pitchwatch.visit.Phase;
 import io.pitchwatch.visit.Report;
@@ -81,6 +82,8 @@ public final class Freshness {
         report.surface(),
         report.phase(),
         report.laid(),
+        GroundReport.UNKNOWN,
+        List.of(),
         report.alerts());
   }
 }
