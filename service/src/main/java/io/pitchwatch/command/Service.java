@@ -9,17 +9,9 @@ import io.pitchwatch.mqtt.broker.OwnBroker;
 import io.pitchwatch.mqtt.homie.LogLevel;
 import io.pitchwatch.page.PageServer;
 import io.pitchwatch.page.PageStart;
-import io.pitchwatch.store.Store;
-import io.pitchwatch.store.Trouble;
 import io.pitchwatch.visit.Report;
-import io.pitchwatch.visit.Report.SensorReport;
-import io.pitchwatch.visit.VisitState;
-import io.pitchwatch.visit.Watchkeeper;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -30,12 +22,10 @@ final class Service implements AutoCloseable {
 
   private static final Logger LOG = LoggerFactory.getLogger(Service.class);
 
-  private final Inbox inbox = new Inbox();
   private final LinkClock clock = LinkClock.system();
-  private final Store store;
+  private final Clerk clerk = new Clerk();
   private final Pi4jBus buses;
-  private final Watch watch;
-  private final Rounds rounds;
+  private final Lookout lookout;
   private final Thread thread;
   private final Optional<OwnBroker> broker;
   private final CoachLink link;
@@ -44,28 +34,30 @@ final class Service implements AutoCloseable {
 
   private Service(Config config, BusChoice bus, Optional<OwnBroker> broker, Ending ending) {
     this.broker = broker;
-    long startNanos = clock.nanos().getAsLong();
-    Store.Opening opening =
-        Store.open(
-            config.store().directory(),
-            startNanos,
-            () -> clock.wall().apply(clock.nanos().getAsLong()).getEpochSecond());
-    opening.troubles().stream().map(Trouble::text).forEach(LOG::warn);
-    this.store = opening.store();
     this.buses = bus.open();
-    Watchkeeper keeper =
-        new Watchkeeper(
-            config.coach(),
-            config.sensors().stream().map(Config.Sensor::id).toList(),
-            SensorPosts.groundModel(config),
-            store.kept().visit(startNanos).orElseGet(() -> VisitState.atStart(startNanos)));
-    keeper.recallAlarms(store.kept().alarms(), startNanos);
-    this.watch = new Watch(SensorPosts.of(config, buses, store.kept()), keeper, store.kept());
-    this.link = CoachLink.start(Edges.link(config, orders(), ending, clock));
-    this.rounds = new Rounds(watch.posts(), keeper, new Outlet(ending.reports()));
+    Audience audience = audience(ending.reports());
+    this.lookout = new Lookout(config, buses, new Lookout.Surroundings(clock, clerk, audience));
+    this.link = CoachLink.start(Edges.link(config, lookout.orders(), ending, clock));
+    lookout.troubles().forEach(trouble -> link.log(LogLevel.WARN, trouble.text()));
     this.thread = new Thread(this::run, "rounds");
     this.thread.start();
     this.page = page(config);
+  }
+
+  /** Nothing is heard before the rounds begin, so the link is there by then. */
+  private Audience audience(Consumer<Report> listener) {
+    return new Audience() {
+      @Override
+      public void hear(Report report) {
+        link.publish(report);
+        listener.accept(report);
+      }
+
+      @Override
+      public void say(LogLevel level, String text) {
+        link.log(level, text);
+      }
+    };
   }
 
   /** What came of starting. */
@@ -95,16 +87,6 @@ final class Service implements AutoCloseable {
     return new Start.Refused(((BrokerStart.Failed) started).why());
   }
 
-  private Orders orders() {
-    return new Orders(
-        inbox, watch, clock.nanos(), nanos -> clock.wall().apply(nanos).toString(), this::say);
-  }
-
-  /** An order can only come through the link, so the link is there by then. */
-  private void say(LogLevel level, String text) {
-    link.log(level, text);
-  }
-
   private static Optional<PageServer> page(Config config) {
     if (!config.page().enabled()) {
       return Optional.empty();
@@ -126,13 +108,13 @@ final class Service implements AutoCloseable {
       long nowNanos = clock.nanos().getAsLong();
       long dueNanos = nowNanos + Rounds.REPORT_NANOS;
       try {
-        dueNanos = rounds.step(nowNanos);
+        dueNanos = lookout.step(nowNanos);
       } catch (RuntimeException e) {
         // Nothing that one round meets may end the watch.
         LOG.error("a round failed", e);
       }
       try {
-        inbox.carryOut(Math.max(0, dueNanos - clock.nanos().getAsLong()));
+        lookout.carryOut(Math.max(0, dueNanos - clock.nanos().getAsLong()));
       } catch (InterruptedException e) {
         return;
       }
@@ -149,51 +131,11 @@ final class Service implements AutoCloseable {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
-    store.kept().keepVisit(watch.keeper().state());
     link.close();
     page.ifPresent(PageServer::close);
     broker.ifPresent(OwnBroker::close);
     buses.close();
-    store.close();
-  }
-
-  /** Sends each report where it belongs, and keeps the phase when it changes. */
-  private final class Outlet implements Consumer<Report> {
-
-    private final Consumer<Report> listener;
-    private final Map<String, String> troubles = new HashMap<>();
-    private @Nullable Report last;
-    private int alarmChanges;
-
-    Outlet(Consumer<Report> listener) {
-      this.listener = listener;
-    }
-
-    /** What is wrong with a sensor is said once, when it begins, and that it is over. */
-    private void tellHealth(SensorReport sensor) {
-      String said = troubles.getOrDefault(sensor.id(), "");
-      if (!said.equals(sensor.reason())) {
-        troubles.put(sensor.id(), sensor.reason());
-        boolean well = sensor.reason().isEmpty();
-        link.log(
-            well ? LogLevel.INFO : LogLevel.WARN,
-            "sensor " + sensor.id() + ": " + (well ? "good again" : sensor.reason()));
-      }
-    }
-
-    @Override
-    public void accept(Report report) {
-      link.publish(report);
-      if (last == null || last.phase() != report.phase()) {
-        store.kept().keepVisit(watch.keeper().state());
-      }
-      if (alarmChanges != watch.keeper().alarmChanges()) {
-        alarmChanges = watch.keeper().alarmChanges();
-        store.kept().keepAlarms(watch.keeper().rememberAlarms(report.atNanos()));
-      }
-      report.sensors().forEach(this::tellHealth);
-      last = report;
-      listener.accept(report);
-    }
+    clerk.close();
+    lookout.close();
   }
 }

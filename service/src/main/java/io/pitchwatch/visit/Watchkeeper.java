@@ -10,12 +10,14 @@ import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.settling.GroundModel;
 import io.pitchwatch.settling.GroundReport;
+import io.pitchwatch.settling.MinuteValue;
 import io.pitchwatch.visit.Report.FridgeReport;
 import io.pitchwatch.visit.Report.SensorReport;
 import io.pitchwatch.visit.VisitEvent.FloorRead;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Keeps watch over one coach: turns what the sensors say and what the owner says into the report of
@@ -63,6 +65,11 @@ public final class Watchkeeper {
     if (state.stay() != before.stay()) {
       ground.tolerance(coach.levelling().toleranceRad(state.stay()));
     }
+  }
+
+  /** The minute that ended with the last round, as its history wants it; empty if none did. */
+  public Optional<MinuteValue> minute() {
+    return ground.minute();
   }
 
   /** Somebody says that they know of an alert; {@code all} for every one that stands. */

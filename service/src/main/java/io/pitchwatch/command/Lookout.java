@@ -1,0 +1,102 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.bus.Pi4jBus;
+import io.pitchwatch.config.Config;
+import io.pitchwatch.mqtt.LinkClock;
+import io.pitchwatch.mqtt.tree.Commands;
+import io.pitchwatch.store.Store;
+import io.pitchwatch.store.Trouble;
+import io.pitchwatch.visit.VisitState;
+import io.pitchwatch.visit.Watchkeeper;
+import java.util.List;
+import java.util.concurrent.Executor;
+
+/**
+ * What thinks and remembers in the service: sensors, keeper, orders and store of one coach. It has
+ * neither thread nor clock nor broker, so that the very same runs live and in a rehearsal.
+ */
+final class Lookout implements AutoCloseable {
+
+  private final Store store;
+  private final Inbox inbox = new Inbox();
+  private final Watch watch;
+  private final Orders orders;
+  private final Rounds rounds;
+  private final List<Trouble> troubles;
+
+  /**
+   * Around a lookout.
+   *
+   * @param clock the time; all steps must go by it
+   * @param clerk does what touches the history's file, in order
+   * @param audience hears everything
+   */
+  record Surroundings(LinkClock clock, Executor clerk, Audience audience) {}
+
+  /** Opens the store, goes on where it left off, and touches no sensor yet. */
+  Lookout(Config config, Pi4jBus buses, Surroundings around) {
+    LinkClock clock = around.clock();
+    long startNanos = clock.nanos().getAsLong();
+    Store.Opening opening =
+        Store.open(
+            config.store().directory(),
+            startNanos,
+            () -> clock.wall().apply(clock.nanos().getAsLong()).getEpochSecond());
+    troubles = opening.troubles();
+    store = opening.store();
+    Watchkeeper keeper =
+        new Watchkeeper(
+            config.coach(),
+            config.sensors().stream().map(Config.Sensor::id).toList(),
+            SensorPosts.groundModel(config),
+            store.kept().visit(startNanos).orElseGet(() -> VisitState.atStart(startNanos)));
+    keeper.recallAlarms(store.kept().alarms(), startNanos);
+    watch = new Watch(SensorPosts.of(config, buses, store.kept()), keeper, store.kept());
+    Audience audience = around.audience();
+    Chronicle chronicle =
+        new Chronicle(store.history(), around.clerk(), clock.wall(), audience::say);
+    chronicle.recall(store.kept().alarms());
+    orders =
+        new Orders(
+            inbox,
+            watch,
+            clock.nanos(),
+            nanos -> clock.wall().apply(nanos).toString(),
+            audience::say);
+    rounds =
+        new Rounds(watch.posts(), keeper, new Outlet(keeper, store.kept(), chronicle, audience));
+  }
+
+  /** What was found wrong with the store when it was opened. */
+  List<Trouble> troubles() {
+    return troubles;
+  }
+
+  /** Takes what people ask for, from any thread. */
+  Commands orders() {
+    return orders;
+  }
+
+  /**
+   * Does what is due.
+   *
+   * @return monotonic time at which to call again
+   */
+  long step(long nowNanos) {
+    return rounds.step(nowNanos);
+  }
+
+  /** Carries out what people asked for, waiting up to the given time for a first order. */
+  void carryOut(long waitNanos) throws InterruptedException {
+    inbox.carryOut(waitNanos);
+  }
+
+  /**
+   * Keeps where everything stands, and closes the store. The clerk must have nothing left to do.
+   */
+  @Override
+  public void close() {
+    store.kept().keepVisit(watch.keeper().state());
+    store.close();
+  }
+}
