@@ -15,14 +15,15 @@ public record AlarmText(String what, String howMuch, String whatToDo) {
 
   /** Everything as one line. */
   public String line(long lastedNanos) {
-    return what + " " + since(lastedNanos) + ". " + howMuch + " " + whatToDo;
+    String since = since(lastedNanos);
+    return what + (since.isEmpty() ? "" : " " + since) + ". " + howMuch + " " + whatToDo;
   }
 
-  /** Since when, in words: "for 12 min", "for 3 h", "for 2 days". */
+  /** Since when, in words: "for 12 min", "for 3 h", "for 2 days"; nothing in the first minute. */
   static String since(long lastedNanos) {
     long minutes = Math.max(0, (long) (lastedNanos / NANOS_PER_MINUTE));
     if (minutes < 1) {
-      return "since just now";
+      return "";
     }
     if (minutes < 2 * MINUTES_PER_HOUR) {
       return "for " + minutes + " min";

@@ -49,7 +49,7 @@ final class SensorAlarm implements AlarmSource {
   @Override
   public AlarmText text(Situation situation) {
     SensorTrust sensor = situation.sensors().get(index);
-    String reason = sensor.reason().isEmpty() ? "No reason is known." : sensor.reason();
+    String reason = sensor.reason().isEmpty() ? "No reason is known." : sentence(sensor.reason());
     if (trust == Trust.LOST) {
       return new AlarmText(
           "Sensor " + sensor.id() + " gives no readings",
@@ -60,5 +60,11 @@ final class SensorAlarm implements AlarmSource {
         "Sensor " + sensor.id() + " is not to be believed",
         reason,
         "Check how it is mounted, and its zero; compare the floor with a level.");
+  }
+
+  /** Reasons come from drivers and the kernel, as parts of sentences or as whole ones. */
+  private static String sentence(String reason) {
+    String end = reason.endsWith(".") ? "" : ".";
+    return Character.toUpperCase(reason.charAt(0)) + reason.substring(1) + end;
   }
 }

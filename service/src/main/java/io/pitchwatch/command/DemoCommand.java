@@ -79,6 +79,12 @@ final class DemoCommand implements Callable<Integer> {
       description = "File with that user's password on its first line.")
   Optional<Path> passwordFile = Optional.empty();
 
+  @Option(
+      names = "--websocket",
+      paramLabel = "URL",
+      description = "Where the page finds --broker: ws:// or wss:// (default: its port, /mqtt).")
+  Optional<URI> websocket = Optional.empty();
+
   private volatile @Nullable Service service;
 
   @Override
@@ -93,6 +99,10 @@ final class DemoCommand implements Callable<Integer> {
     }
     if (broker.isPresent() && (user.isPresent() != passwordFile.isPresent())) {
       err.println("--user and --password-file go together");
+      return ExitCode.NOT_KNOWN;
+    }
+    if (websocket.isPresent() && !String.valueOf(websocket.get()).matches("wss?://[^/@]+(/.*)?")) {
+      err.println("--websocket is \"" + websocket.get() + "\"; allowed is ws://… or wss://…");
       return ExitCode.NOT_KNOWN;
     }
     Path given = Path.of(scenario);
@@ -131,7 +141,7 @@ final class DemoCommand implements Callable<Integer> {
         config.coach(),
         config.sensors(),
         broker.isPresent() ? otherBroker(config, broker.get()) : ownBroker(config, directory),
-        new Config.Page(true, page, LOOPBACK, Optional.empty()),
+        new Config.Page(true, page, LOOPBACK, websocket),
         new Config.Store(directory.resolve("store")));
   }
 

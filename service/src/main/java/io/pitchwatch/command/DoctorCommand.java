@@ -12,6 +12,7 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -58,6 +59,7 @@ final class DoctorCommand implements Callable<Integer> {
     sensors(good, BusChoice.KERNEL);
     broker(good);
     page(good.page());
+    webSocket(good);
     clock();
     store(good.store().directory());
     return allWell ? ExitCode.GOOD : ExitCode.BAD_NEWS;
@@ -132,6 +134,30 @@ final class DoctorCommand implements Callable<Integer> {
       return;
     }
     port("page", page.bind(), page.port(), "can be served at ");
+  }
+
+  /** The built-in broker speaks WebSocket by itself; another may do so elsewhere, or not at all. */
+  private void webSocket(Config good) {
+    if (!good.page().enabled() || good.mqtt().broker() == Config.Broker.OWN) {
+      return;
+    }
+    io.pitchwatch.page.BrokerAddress where = Edges.webSocket(good);
+    URI address =
+        where instanceof io.pitchwatch.page.BrokerAddress.SameHost same
+            ? URI.create("ws://127.0.0.1:" + same.port() + same.path())
+            : ((io.pitchwatch.page.BrokerAddress.At) where).uri();
+    Optional<String> why = WebSocketProbe.knock(address);
+    if (why.isEmpty()) {
+      well("websocket", "the page's reader finds the broker at " + address);
+    } else {
+      bad(
+          "websocket",
+          address
+              + ": "
+              + why.get()
+              + "; the page reads the broker over WebSocket: give the broker such a listener and"
+              + " name it as websocket in [page]");
+    }
   }
 
   private void port(String what, String host, int port, String sentence) {

@@ -11,6 +11,10 @@ import io.pitchwatch.mqtt.link.BrokerAddress;
 import io.pitchwatch.mqtt.link.Credentials;
 import io.pitchwatch.mqtt.tree.Commands;
 import io.pitchwatch.page.PageSettings;
+import java.net.URI;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -18,6 +22,8 @@ import org.slf4j.LoggerFactory;
 final class Edges {
 
   private static final Logger LOG = LoggerFactory.getLogger(Edges.class);
+
+  private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "::1", "[::1]");
 
   private Edges() {}
 
@@ -56,17 +62,20 @@ final class Edges {
         address.port(),
         config.store().directory(),
         mqtt.tree(),
-        mqtt.announce(),
+        hubPrefixes(mqtt.announce()),
         credentials(mqtt.login().orElseThrow()));
+  }
+
+  /** Where announcements stand that the daemon has to take back, too. */
+  private static List<String> hubPrefixes(List<String> announce) {
+    return Stream.concat(announce.stream(), MqttSettings.DEFAULT_ANNOUNCE.stream())
+        .distinct()
+        .toList();
   }
 
   static PageSettings page(Config config) {
     Config.Page page = config.page();
-    BrokerAddress broker = BrokerAddress.parse(config.mqtt().url().toString());
-    io.pitchwatch.page.BrokerAddress webSocket =
-        page.websocket().isPresent()
-            ? new io.pitchwatch.page.BrokerAddress.At(page.websocket().get())
-            : new io.pitchwatch.page.BrokerAddress.SameHost(broker.port());
+    io.pitchwatch.page.BrokerAddress webSocket = webSocket(config);
     return new PageSettings(
         page.bind(),
         page.port(),
@@ -74,6 +83,24 @@ final class Edges {
         config.mqtt().tree(),
         webSocket,
         config.mqtt().login().isPresent());
+  }
+
+  /** A broker on this machine is found where the page was found; another one by its own name. */
+  static io.pitchwatch.page.BrokerAddress webSocket(Config config) {
+    if (config.page().websocket().isPresent()) {
+      return new io.pitchwatch.page.BrokerAddress.At(config.page().websocket().get());
+    }
+    BrokerAddress broker = BrokerAddress.parse(config.mqtt().url().toString());
+    boolean here = LOOPBACK.contains(broker.host()) || config.mqtt().broker() == Config.Broker.OWN;
+    return here
+        ? new io.pitchwatch.page.BrokerAddress.SameHost(broker.port())
+        : new io.pitchwatch.page.BrokerAddress.At(
+            URI.create(
+                (broker.tls() ? "wss://" : "ws://")
+                    + broker.host()
+                    + ":"
+                    + broker.port()
+                    + "/mqtt"));
   }
 
   private static LinkWatch watch(Service.Ending ending) {

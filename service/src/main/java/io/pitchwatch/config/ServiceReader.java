@@ -103,7 +103,7 @@ final class ServiceReader {
     int port = section.whole("port", 1, 65535, 8080);
     String bind = section.text("bind", BIND, "127.0.0.1").orElse("127.0.0.1");
     Optional<URI> websocket =
-        optional(section, "websocket", BrokerUrl.WEBSOCKET, "the MQTT port, path /mqtt")
+        optional(section, "websocket", BrokerUrl.WEBSOCKET, "the MQTT host and port, path /mqtt")
             .map(URI::create);
     boolean taken = mqtt.broker() == Broker.OWN && BrokerUrl.port(mqtt.url()) == port;
     if (enabled && taken && section.sound("port")) {

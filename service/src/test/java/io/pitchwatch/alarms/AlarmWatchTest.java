@@ -102,9 +102,18 @@ class AlarmWatchTest {
     assertEquals(AlarmState.UNACKNOWLEDGED, alarm.state());
     assertEquals(1, alarm.notices());
     assertEquals(
-        "Sensor adxl345 gives no readings since just now. It does not answer on the bus. Look at"
+        "Sensor adxl345 gives no readings. It does not answer on the bus. Look at"
             + " its plug and power; until it is back nobody watches the floor.",
         alarm.text());
+  }
+
+  @Test
+  void whatADriverSaysOfItsTroubleIsToldAsASentence() {
+    sensor = new SensorTrust("adxl345", Trust.LOST, "no samples: no chip answers");
+    assertEquals(
+        "Sensor adxl345 gives no readings. No samples: no chip answers. Look at its plug and power;"
+            + " until it is back nobody watches the floor.",
+        round(watch).get(0).text());
   }
 
   @Test

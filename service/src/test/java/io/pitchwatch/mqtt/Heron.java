@@ -89,6 +89,23 @@ public final class Heron {
         List.of());
   }
 
+  /** The same, told at another time. */
+  public static Report at(Report report, long atNanos) {
+    return new Report(
+        atNanos,
+        report.floor(),
+        report.verdict(),
+        report.fridges(),
+        report.sensors(),
+        report.stay(),
+        report.surface(),
+        report.phase(),
+        report.laid(),
+        report.ground(),
+        report.doors(),
+        report.alerts());
+  }
+
   /** The same on other pieces. */
   public static Report with(Report report, Laid laid) {
     return new Report(

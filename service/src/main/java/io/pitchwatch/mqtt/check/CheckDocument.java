@@ -2,6 +2,8 @@ package io.pitchwatch.mqtt.check;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.pitchwatch.floor.FloorReading;
+import io.pitchwatch.floor.FloorState;
 import io.pitchwatch.mqtt.homie.Datatype;
 import io.pitchwatch.mqtt.tree.Decimals;
 import io.pitchwatch.mqtt.tree.DeviceTree;
@@ -31,9 +33,10 @@ public record CheckDocument(
 
   private static final double NANOS_PER_S = 1e9;
 
-  /** Whether a sample was read after the question arrived. */
+  /** Whether a sample that can be believed was read after the question arrived. */
   public boolean isFresh() {
-    return report.floor().takenAtNanos() - askedAtNanos > 0;
+    FloorReading floor = report.floor();
+    return floor.state() != FloorState.UNKNOWN && floor.takenAtNanos() - askedAtNanos > 0;
   }
 
   /** The document, UTF-8 JSON. */

@@ -58,7 +58,8 @@ public final class FloorNode implements CoachNode {
     double pitchDeg = floor.lean().pitchDeg();
     double errorDeg = Math.toDegrees(floor.uncertaintyRad());
     boolean known = floor.state() != FloorState.UNKNOWN;
-    return new Readings(NODE, floor.takenAtNanos())
+    // That nothing is known is known now; there may never have been a sample.
+    return new Readings(NODE, known ? floor.takenAtNanos() : report.atNanos())
         .put(ROLL, Value.of(rollDeg))
         .put(PITCH, Value.of(pitchDeg))
         .put(UNCERTAINTY, Value.of(errorDeg))

@@ -50,7 +50,8 @@ public final class SensorNode implements CoachNode {
         noiseRad = each.noiseRad();
       }
     }
-    return new Readings(node, report.floor().takenAtNanos())
+    // Health is judged with every report, whether or not samples come.
+    return new Readings(node, report.atNanos())
         .put(HEALTH, health)
         .put(TEMPERATURE, Value.of(temperatureC))
         .put(NOISE, Value.of(Math.toDegrees(noiseRad)))

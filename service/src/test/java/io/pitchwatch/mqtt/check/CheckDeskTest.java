@@ -13,6 +13,7 @@ import io.pitchwatch.mqtt.link.Arrival;
 import io.pitchwatch.mqtt.link.Payload;
 import io.pitchwatch.mqtt.link.Publication;
 import io.pitchwatch.mqtt.tree.DeviceTree;
+import io.pitchwatch.mqtt.tree.Freshness;
 import io.pitchwatch.mqtt.tree.Ruling;
 import io.pitchwatch.visit.Phase;
 import io.pitchwatch.visit.Report;
@@ -78,6 +79,27 @@ class CheckDeskTest {
     desk.answer(takenAt(ASKED_AT - SECOND), ASKED_AT + CheckDesk.PATIENCE_NANOS, answers::add);
     assertFalse(only().fresh());
     assertEquals(Verdict.UNKNOWN, only().verdict());
+  }
+
+  /** A board may never have seen a sample: then there is no time one could be as old as. */
+  @Test
+  void whatIsNotKnownIsNeitherFreshNorOld() {
+    ask("pitchwatch/answer/x");
+    Report never =
+        Heron.at(
+            Freshness.stopped(Heron.report(0, 0, Phase.PARKED, FloorState.STEADY, 0)), ASKED_AT);
+    desk.answer(never, ASKED_AT + CheckDesk.PATIENCE_NANOS, answers::add);
+    assertFalse(only().fresh());
+    String json = answers.get(0).payload().text().orElseThrow();
+    assertTrue(json.contains("\"state\":{\"value\":\"unknown\",\"ageSeconds\":2.00}"), json);
+  }
+
+  @Test
+  void whatTheSensorSaidBeforeItWasFoundWrongIsNotFresh() {
+    ask("pitchwatch/answer/x");
+    Report frozen = Freshness.stopped(takenAt(ASKED_AT + 1));
+    desk.answer(frozen, ASKED_AT + CheckDesk.PATIENCE_NANOS, answers::add);
+    assertFalse(only().fresh());
   }
 
   @Test
