@@ -51,4 +51,13 @@ public record UpVector(double x, double y, double z) {
   public double totalRad() {
     return Math.atan2(Math.hypot(x, y), z);
   }
+
+  /** Angle between this and another, radians, 0 to π; exact for small ones too. */
+  public double angleRad(UpVector other) {
+    double cx = y * other.z - z * other.y;
+    double cy = z * other.x - x * other.z;
+    double cz = x * other.y - y * other.x;
+    return Math.atan2(
+        Math.sqrt(cx * cx + cy * cy + cz * cz), x * other.x + y * other.y + z * other.z);
+  }
 }
