@@ -21,7 +21,13 @@ import picocli.CommandLine.Spec;
       "2 wrong input or not known, 70 a fault of this program.",
       "Every command has --help."
     },
-    subcommands = {RunCommand.class, DemoCommand.class, CheckCommand.class, DoctorCommand.class})
+    subcommands = {
+      RunCommand.class,
+      DemoCommand.class,
+      CheckCommand.class,
+      RecordCommand.class,
+      DoctorCommand.class
+    })
 public final class Pitchwatch implements Runnable {
 
   @Spec CommandSpec spec;

@@ -27,13 +27,15 @@ final class Service implements AutoCloseable {
   private final Pi4jBus buses;
   private final Lookout lookout;
   private final Thread thread;
+  private final StoreClaim claim;
   private final Optional<OwnBroker> broker;
   private final CoachLink link;
   private final Optional<PageServer> page;
   private volatile boolean closing;
 
-  private Service(Config config, BusChoice bus, Optional<OwnBroker> broker, Ending ending) {
-    this.broker = broker;
+  private Service(Config config, BusChoice bus, Held held, Ending ending) {
+    this.broker = held.broker();
+    this.claim = held.claim();
     this.buses = bus.open();
     Audience audience = audience(ending.reports());
     this.lookout = new Lookout(config, buses, new Lookout.Surroundings(clock, clerk, audience));
@@ -75,15 +77,28 @@ final class Service implements AutoCloseable {
    */
   record Ending(Consumer<Report> reports, Consumer<String> wornOut) {}
 
+  /** What was taken before the rest could start. */
+  private record Held(StoreClaim claim, Optional<OwnBroker> broker) {}
+
   /** Starts everything that a config asks for. */
   static Start start(Config config, BusChoice bus, Ending ending) {
+    Optional<StoreClaim> claim = StoreClaim.take(config.store().directory());
+    if (claim.isEmpty()) {
+      return new Start.Refused(
+          "another Pitchwatch is using "
+              + config.store().directory()
+              + ": end it first, or give this one a [store] directory of its own");
+    }
     if (config.mqtt().broker() == Config.Broker.OTHER) {
-      return new Start.Running(new Service(config, bus, Optional.empty(), ending));
+      Held held = new Held(claim.get(), Optional.empty());
+      return new Start.Running(new Service(config, bus, held, ending));
     }
     BrokerStart started = OwnBroker.start(Edges.broker(config));
     if (started instanceof BrokerStart.Running running) {
-      return new Start.Running(new Service(config, bus, Optional.of(running.broker()), ending));
+      Held held = new Held(claim.get(), Optional.of(running.broker()));
+      return new Start.Running(new Service(config, bus, held, ending));
     }
+    claim.get().close();
     return new Start.Refused(((BrokerStart.Failed) started).why());
   }
 
@@ -137,5 +152,6 @@ final class Service implements AutoCloseable {
     buses.close();
     clerk.close();
     lookout.close();
+    claim.close();
   }
 }
