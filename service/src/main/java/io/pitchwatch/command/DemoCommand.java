@@ -105,17 +105,8 @@ final class DemoCommand implements Callable<Integer> {
       err.println("--websocket is \"" + websocket.get() + "\"; allowed is ws://… or wss://…");
       return ExitCode.NOT_KNOWN;
     }
-    Path given = Path.of(scenario);
-    Optional<Path> file =
-        Files.isRegularFile(given)
-            ? Optional.of(given.toAbsolutePath())
-            : Scenarios.unpack(scenario, directory);
+    Optional<Path> file = Scenarios.find(scenario, directory, err);
     if (file.isEmpty()) {
-      err.println(
-          "scenario \""
-              + scenario
-              + "\" is no file and not built in; built in are: "
-              + String.join(", ", Scenarios.names()));
       return ExitCode.NOT_KNOWN;
     }
     Optional<Config> read =

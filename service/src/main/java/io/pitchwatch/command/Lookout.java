@@ -91,6 +91,11 @@ final class Lookout implements AutoCloseable {
     inbox.carryOut(waitNanos);
   }
 
+  /** Ends as a power cut does: what waits to be written is lost. */
+  void abandon() {
+    store.abandon();
+  }
+
   /**
    * Keeps where everything stands, and closes the store. The clerk must have nothing left to do.
    */

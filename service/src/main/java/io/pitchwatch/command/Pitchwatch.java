@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       RunCommand.class,
       DemoCommand.class,
+      RehearseCommand.class,
       CheckCommand.class,
       RecordCommand.class,
       DoctorCommand.class

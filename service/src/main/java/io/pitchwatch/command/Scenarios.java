@@ -2,6 +2,7 @@ package io.pitchwatch.command;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintWriter;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.net.URL;
@@ -54,6 +55,24 @@ final class Scenarios {
           .sorted()
           .toList();
     }
+  }
+
+  /**
+   * A scenario by its path or, where there is no such file, by the name of a built-in one, which is
+   * copied to the directory; says what there is when there is none.
+   */
+  static Optional<Path> find(String name, Path directory, PrintWriter err) throws IOException {
+    Path given = Path.of(name);
+    Optional<Path> file =
+        Files.isRegularFile(given) ? Optional.of(given.toAbsolutePath()) : unpack(name, directory);
+    if (file.isEmpty()) {
+      err.println(
+          "scenario \""
+              + name
+              + "\" is no file and not built in; built in are: "
+              + String.join(", ", names()));
+    }
+    return file;
   }
 
   /**

@@ -188,6 +188,11 @@ final class KeptFile implements AutoCloseable {
     return !unwritten.isEmpty();
   }
 
+  /** Closes the file and forgets what is not written yet. */
+  void abandon() {
+    database.close();
+  }
+
   @Override
   public void close() {
     if (hasUnwritten()) {

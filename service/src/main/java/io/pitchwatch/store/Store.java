@@ -83,6 +83,12 @@ public final class Store implements AutoCloseable {
     return history;
   }
 
+  /** Closes the files as a power cut would: what waits to be written is lost. */
+  public void abandon() {
+    keptFile.abandon();
+    historyFile.close();
+  }
+
   /** Writes all that waits and closes the files. */
   @Override
   public void close() {

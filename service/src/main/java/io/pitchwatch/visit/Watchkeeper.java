@@ -5,7 +5,6 @@ import io.pitchwatch.alarms.AlarmOutcome;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.comfort.FridgeWatch;
-import io.pitchwatch.comfort.Judgement;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.settling.GroundModel;
@@ -29,6 +28,7 @@ public final class Watchkeeper {
   private final List<FridgeWatch> fridges = new ArrayList<>();
   private final GroundUnderfoot ground;
   private final Doors doors;
+  private final SteadyVerdict verdicts;
   private final Alarming alarming;
   private VisitState state;
 
@@ -45,6 +45,7 @@ public final class Watchkeeper {
     this.state = state;
     this.ground = new GroundUnderfoot(coach, model, coach.levelling().toleranceRad(state.stay()));
     this.doors = new Doors(coach);
+    this.verdicts = new SteadyVerdict(coach);
     this.alarming = new Alarming(coach, sensorIds);
     coach.fridges().forEach(fridge -> fridges.add(new FridgeWatch(fridge)));
   }
@@ -118,9 +119,7 @@ public final class Watchkeeper {
       fridgeReports.add(
           new FridgeReport(fridge.fridge().id(), fridge.marginRad(), fridge.outsideMinutes()));
     }
-    Verdict verdict =
-        Judgement.of(
-            floor.state(), lean, coach.levelling().toleranceRad(state.stay()), coach.fridges());
+    Verdict verdict = verdicts.round(floor, state);
     double temperatureC = sensors.isEmpty() ? Double.NaN : sensors.get(0).temperatureC();
     GroundReport underfoot =
         ground.round(floor, temperatureC, state.phase() == Phase.UNDER_WAY, nowNanos);

@@ -11,7 +11,7 @@ public enum LogLevel {
   FATAL;
 
   /** The topic level. */
-  String word() {
+  public String word() {
     return name().toLowerCase(Locale.ROOT);
   }
 }

@@ -13,6 +13,7 @@ import java.util.List;
  * @param decimals digits shown after the point, for floats
  * @param settable whether it takes commands
  * @param retained whether its last value stands; false for momentary events
+ * @param leisurely whether a new value is worth saying once a minute at most
  */
 public record Property(
     String id,
@@ -22,7 +23,8 @@ public record Property(
     String unit,
     int decimals,
     boolean settable,
-    boolean retained) {
+    boolean retained,
+    boolean leisurely) {
 
   /** Unit of angles. */
   public static final String DEGREE = "\u00B0";
@@ -41,32 +43,39 @@ public record Property(
 
   /** A number shown to so many decimals. */
   public static Property number(String id, String name, String unit, int decimals) {
-    return new Property(id, name, Datatype.FLOAT, "", unit, decimals, false, true);
+    return new Property(id, name, Datatype.FLOAT, "", unit, decimals, false, true, false);
   }
 
   /** One of the given words. */
   public static Property choice(String id, String name, String... words) {
-    return new Property(id, name, Datatype.ENUM, String.join(",", words), "", 0, false, true);
+    return new Property(
+        id, name, Datatype.ENUM, String.join(",", words), "", 0, false, true, false);
   }
 
   /** Anything that needs no more than its datatype. */
   public static Property plain(String id, String name, Datatype datatype) {
-    return new Property(id, name, datatype, "", "", 0, false, true);
+    return new Property(id, name, datatype, "", "", 0, false, true, false);
   }
 
   /** The same, with a format. */
   public Property withFormat(String newFormat) {
-    return new Property(id, name, datatype, newFormat, unit, decimals, settable, retained);
+    return new Property(
+        id, name, datatype, newFormat, unit, decimals, settable, retained, leisurely);
   }
 
   /** The same, taking commands. */
   public Property taking() {
-    return new Property(id, name, datatype, format, unit, decimals, true, retained);
+    return new Property(id, name, datatype, format, unit, decimals, true, retained, leisurely);
   }
 
   /** The same, taking commands that leave no value behind. */
   public Property momentary() {
-    return new Property(id, name, datatype, format, unit, decimals, true, false);
+    return new Property(id, name, datatype, format, unit, decimals, true, false, leisurely);
+  }
+
+  /** The same, said once a minute at most: an estimate that is itself restless. */
+  public Property unhurried() {
+    return new Property(id, name, datatype, format, unit, decimals, settable, retained, true);
   }
 
   /** The words of an enum, in order; empty for other datatypes. */

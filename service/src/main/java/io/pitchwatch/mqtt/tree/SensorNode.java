@@ -17,7 +17,9 @@ public final class SensorNode implements CoachNode {
   static final Property TEMPERATURE =
       Property.number("temperature", "Temperature", Property.DEGREE + "C", 1);
   static final Property NOISE =
-      Property.number("noise", "Spread of single samples", Property.DEGREE, 2).withFormat("0:");
+      Property.number("noise", "Spread of single samples", Property.DEGREE, 2)
+          .withFormat("0:")
+          .unhurried();
 
   private final String sensor;
   private final Node node;

@@ -21,6 +21,9 @@ final class Shown {
   /** The same while someone watches every step. */
   static final long LIVE_TIME_GAP_NANOS = TimeUnit.SECONDS.toNanos(1);
 
+  /** Nobody acts on how noisy a sensor is within a minute. */
+  static final long LEISURE_NANOS = TimeUnit.MINUTES.toNanos(1);
+
   /** How long an accepted command stands against reports that do not know of it yet. */
   static final long HOLD_NANOS = TimeUnit.SECONDS.toNanos(3);
 
@@ -98,6 +101,9 @@ final class Shown {
     long gapNanos = LEAST_GAP_NANOS;
     if (property.datatype() == Datatype.DATETIME && text.isPresent()) {
       gapNanos = pace == Pace.LIVE ? LIVE_TIME_GAP_NANOS : PARKED_TIME_GAP_NANOS;
+    }
+    if (property.leisurely() && text.isPresent()) {
+      gapNanos = LEISURE_NANOS;
     }
     return nowNanos - saidAtNanos >= gapNanos;
   }

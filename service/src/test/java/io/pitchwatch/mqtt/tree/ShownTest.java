@@ -32,6 +32,15 @@ class ShownTest {
   }
 
   @Test
+  void aRestlessEstimateIsSaidOnceAMinute() {
+    Shown noise =
+        new Shown(TOPIC, Property.number("noise", "Noise", Property.DEGREE, 2).unhurried());
+    assertEquals(says("0.15"), noise.show(Value.of(0.15), Pace.LIVE, 0));
+    assertEquals(Optional.empty(), noise.show(Value.of(0.21), Pace.LIVE, 59 * SECOND));
+    assertEquals(says("0.18"), noise.show(Value.of(0.18), Pace.LIVE, 60 * SECOND));
+  }
+
+  @Test
   void takesAwayWhatAnotherLifeMayHaveLeftThere() {
     assertEquals(Optional.of(Publication.removal(TOPIC)), roll.show(Value.UNKNOWN, Pace.PARKED, 0));
     assertEquals(Optional.empty(), roll.show(Value.UNKNOWN, Pace.PARKED, SECOND));
