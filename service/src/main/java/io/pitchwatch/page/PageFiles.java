@@ -35,9 +35,11 @@ final class PageFiles {
           "stack.js",
           "style.css",
           "text.js",
+          "togo.js",
           "tree.js",
           "units.js",
           "values.js",
+          "wellcard.js",
           "words.js");
 
   private static final Map<String, String> TYPES =

@@ -10,6 +10,8 @@ import { StayChooser, Taste, showDescribed, tellAt, wireZero } from "./setup.js"
 import { arrange } from "./arrange.js";
 import { showLaid, showPlan } from "./plancard.js";
 import { showCards } from "./cards.js";
+import { showWell } from "./wellcard.js";
+import { toGo } from "./togo.js";
 import { showFloor } from "./floorcard.js";
 import { byId, h, setData, setHidden, setText } from "./dom.js";
 import { footing } from "./lean.js";
@@ -20,6 +22,7 @@ import { language, text } from "./text.js";
 const RETAINED_MS = 3000;
 const REDRAW_MS = 1000;
 const ASLEEP_MS = 30_000;
+const TELL_AFTER_MS = 500;
 
 class Page {
   #settings;
@@ -142,6 +145,7 @@ class Page {
     const shape = footing(settings.axles ?? []);
     arrange(view);
     this.#showLink(view, live);
+    showWell(view);
     showFloor(view, shape, units);
     showPlan(view, settings, shape, units);
     showLaid(view, (wheel) => this.#lay(view.laid.filter((each) => each !== wheel), "laid-answer"));
@@ -154,7 +158,7 @@ class Page {
     setHidden(byId("mark"), view.phase !== "arriving");
     setHidden(byId("phase"), view.phase === null);
     setText(byId("phase"), view.phase === null ? "" : text.phase[view.phase]);
-    this.#tell(view);
+    this.#tell(view, toGo(view, settings, shape, units));
   }
 
   /** Another coach than the one this page came with: its figures are not known here. */
@@ -198,7 +202,7 @@ class Page {
   }
 
   /** A screen reader hears changes of state, not every digit and not every second. */
-  #tell(view) {
+  #tell(view, going) {
     const live = this.#link.state === "live";
     const link = live ? (view.device ?? "silentBroker") : this.#link.state;
     const parts = [typeof text.link[link] === "string" ? text.link[link] : text.link.lostBroker];
@@ -208,11 +212,16 @@ class Page {
         parts.push(text.reading.notCurrent);
       }
     }
-    parts.push(...view.alerts.map((each) => text.alerts.told(each.text ?? each.id)));
+    parts.push(...going.filter(({ there }) => there).map(({ words }) => words));
+    if (view.now) {
+      parts.push(...view.alerts.map((each) => text.alerts.told(each.text ?? each.id)));
+    }
     const words = parts.join(". ");
     if (words !== this.#told) {
       this.#told = words;
-      setText(byId("heard"), words);
+      // One change of the coach arrives as several values: it is told once, when they are all here.
+      clearTimeout(this.telling);
+      this.telling = setTimeout(() => setText(byId("heard"), words), TELL_AFTER_MS);
     }
   }
 }

@@ -12,11 +12,11 @@ const SLOWEST_RATE = 0.0005;
 /** `current`: whether values of the tree may be shown as being so now. */
 export function showCards(view, settings, units, answers) {
   const current = view.reading.status === "current";
-  showAlerts(view.alerts, answers);
+  showAlerts(view, answers);
   rows("fridge", view.fridges.map((each) => fridgeRow(each, settings, current)), "fridges");
   rows("ground", groundRows(view.ground, view.twist, current), "ground");
   rows("door", view.doors.map((each) => doorRow(each, current)), "doors");
-  rows("sensor", view.sensors.map((each) => sensorRow(each, units, view.device === "ready")), "sensors");
+  rows("sensor", view.sensors.map((each) => sensorRow(each, units, view.now)), "sensors");
 }
 
 function rows(kind, items, section) {
@@ -40,7 +40,7 @@ function rows(kind, items, section) {
 
 function fridgeRow(fridge, settings, current) {
   const limits = settings.fridges?.find((each) => each.id === fridge.id);
-  const known = current && fridge.within !== null && fridge.margin !== null;
+  const known = fridge.within !== null && fridge.margin !== null;
   const margin = known ? degrees(fridge.margin) : "";
   const details = [];
   if (fridge.outsideMinutes >= 1) {
@@ -53,26 +53,32 @@ function fridgeRow(fridge, settings, current) {
   return {
     key: fridge.id,
     name: name(fridge.id),
-    level: !known ? "none" : fridge.within ? "good" : "bad",
+    level: !known || !current ? "none" : fridge.within ? "good" : "bad",
     says: !known
       ? text.fridge.unknown
-      : fridge.within
-        ? text.fridge.within(margin)
-        : text.fridge.outside(margin),
+      : told(current, fridge.within ? text.fridge.within(margin) : text.fridge.outside(margin)),
     detail: details.join(". "),
   };
+}
+
+/** What was so when it was last heard, and may no longer be. */
+function told(current, words) {
+  return current ? words : text.reading.before(words[0].toLowerCase() + words.slice(1));
 }
 
 function groundRows(ground, twist, current) {
   const found = [];
   if (ground) {
-    const known = current && ground.settling !== null;
+    const known = ground.settling !== null;
+    const level = ground.settling ? "bad" : "good";
     found.push({
       key: "ground",
       name: "",
-      level: !known ? "none" : ground.settling ? "bad" : "good",
-      says: !known ? text.ground.unknown : ground.settling ? text.ground.settling : text.ground.holds,
-      detail: known && ground.settling ? settlingWords(ground) : "",
+      level: known && current ? level : "none",
+      says: known
+        ? told(current, ground.settling ? text.ground.settling : text.ground.holds)
+        : text.ground.unknown,
+      detail: known && current && ground.settling ? settlingWords(ground) : "",
     });
   }
   if (twist !== null && current) {
@@ -106,18 +112,19 @@ function rate(degreesAnHour) {
 }
 
 function doorRow(door, current) {
-  const known = current && door.tendency !== null;
+  const known = door.tendency !== null;
+  const level = door.tendency === "drifts-open" || door.tendency === "either" ? "near" : "good";
   return {
     key: door.id,
     name: name(door.id),
-    level: known ? (door.tendency === "drifts-open" || door.tendency === "either" ? "near" : "good") : "none",
-    says: known ? text.doors.tendency[door.tendency] : text.doors.unknown,
+    level: known && current ? level : "none",
+    says: known ? told(current, text.doors.tendency[door.tendency]) : text.doors.unknown,
     detail: "",
   };
 }
 
-function sensorRow(sensor, units, ready) {
-  const known = ready && sensor.health !== null;
+function sensorRow(sensor, units, now) {
+  const known = now && sensor.health !== null;
   const details = [];
   if (known && sensor.temperature !== null) {
     details.push(temperature(sensor.temperature, units));
@@ -134,16 +141,23 @@ function sensorRow(sensor, units, ready) {
   };
 }
 
-function showAlerts(alerts, { onSeen, onQuiet }) {
+/** An alert heard before the line broke may be over: it is shown, but as what stood then. */
+function showAlerts({ alerts, now }, { onSeen, onQuiet }) {
   setHidden(byId("alerts"), alerts.length === 0);
+  setData(byId("alerts"), "fresh", now ? "current" : "old");
+  setHidden(byId("alerts-old"), now);
   keyed(
     byId("alert-list"),
     alerts.map((alert) => ({ key: alert.id, words: alert.text ?? text.alerts.unreadable })),
     (item) =>
       h("li", {},
         h("p"),
-        h("button", { type: "button", click: () => onSeen(item.key) }, text.alerts.seen),
-        h("button", { type: "button", click: () => onQuiet(item.key) }, text.alerts.quiet)),
-    (row, item) => setText(row.firstChild, item.words),
+        h("div", { class: "buttons" },
+          h("button", { type: "button", click: () => onSeen(item.key) }, text.alerts.seen),
+          h("button", { type: "button", click: () => onQuiet(item.key) }, text.alerts.quiet))),
+    (row, item) => {
+      setText(row.firstChild, item.words);
+      setHidden(row.lastChild, !now);
+    },
   );
 }

@@ -23,15 +23,20 @@ export class Model {
     this.#tree = tree;
   }
 
-  /** Everything the page shows, from the tree as it is now. `linked`: the connection is up. */
+  /**
+   * Everything the page shows, from the tree as it is now. `linked`: the connection is up. `now` in
+   * the answer: it is, and the coach's program runs, so that what stands, stands now.
+   */
   view(linked) {
     const tree = this.#tree;
     const device = oneOf(tree.text("$state"), STATES);
-    const reading = this.#reading(linked && device === "ready");
+    const now = linked && device === "ready";
+    const reading = this.#reading(now);
     const floor = this.#floor(reading);
     return {
       heard: tree.text("$state") !== undefined,
       device,
+      now,
       reading,
       floor,
       fridges: tree.names("fridge-").map((id) => this.#fridge(id)),
@@ -146,6 +151,7 @@ const NO_PLAN = {
   wheels: [],
   jacks: [],
   after: null,
+  afterWheels: null,
   pieces: [],
   reasons: [],
   others: [],
@@ -163,6 +169,7 @@ function plan(headlineText, documentText) {
     verdict: oneOf(document.verdict, ["good", "best-possible", "move"]),
     wheels: wheels(document.wheels),
     jacks: list(document.jacks).map(jack).filter(known),
+    afterWheels: lean(document.afterWheels),
     after: lean(document.afterJacks) ?? lean(document.afterWheels),
     pieces: list(document.pieces)
       .map((each) => ({

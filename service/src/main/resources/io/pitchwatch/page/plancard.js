@@ -4,6 +4,7 @@ import { byId, h, keyed, redraw, setData, setHidden, setText } from "./dom.js";
 import { length } from "./units.js";
 import { leanLines, name } from "./words.js";
 import { stackDrawing } from "./stack.js";
+import { showToGo, toGo } from "./togo.js";
 import { text } from "./text.js";
 
 const LEVELS = { good: "good", "best-possible": "near", move: "bad" };
@@ -23,6 +24,7 @@ export function showPlan(view, settings, footing, units) {
     byId("plan-verdict"),
     current ? (text.plan.verdict[plan.verdict] ?? "") : text.plan.old,
   );
+  showToGo(toGo(view, settings, footing, units));
   setHidden(byId("plan-laid"), plan.wheels.length === 0);
   redraw(byId("plan-steps"), JSON.stringify([plan, units, footing?.trackMm]), () => [
     ...wheelParts(plan, settings.pieces ?? [], units),

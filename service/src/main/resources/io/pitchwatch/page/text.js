@@ -57,6 +57,7 @@ export const text = {
     old: (age) => `Last known, ${age} old`,
     oldUnknown: "Last known, age not known",
     notCurrent: "These values are not current.",
+    before: (words) => `Last known: ${words}`,
     sure: (width) => `Give or take ${width}.`,
     notSure: "How sure is not known.",
     state: {
@@ -143,6 +144,24 @@ export const text = {
     old: "From an earlier reading",
   },
 
+  go: {
+    sideways: { positive: "Right side still to rise", negative: "Left side still to rise" },
+    lengthways: { positive: "Front still to rise", negative: "Rear still to rise" },
+    there: { sideways: "Side to side: level enough", lengthways: "Front to back: level enough" },
+  },
+
+  well: {
+    heading: "Is all well?",
+    words: {
+      good: "All is well",
+      near: "Not all is as it should be",
+      bad: "Something is wrong",
+      none: "Not all is known",
+    },
+    parts: { floor: "Floor", fridge: "Fridge", ground: "Ground", doors: "Doors", sensors: "Sensors" },
+    levels: { good: "well", near: "so-so", bad: "wrong", none: "not known" },
+  },
+
   laid: {
     heading: "Under the coach",
     some: (count) => (count === 1 ? "1 piece" : `${count} pieces`),
@@ -197,6 +216,7 @@ export const text = {
     seen: "I have seen it",
     quiet: "Quiet for an hour",
     told: (words) => `Alert: ${words}`,
+    old: "This stood when the coach was last heard.",
     unreadable: "An alert that cannot be read",
   },
 

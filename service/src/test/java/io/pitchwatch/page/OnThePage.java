@@ -80,4 +80,9 @@ abstract class OnThePage {
     browser()
         .wait(css + " gone", () -> !browser().find(css).isDisplayed(), () -> browser().text(css));
   }
+
+  /** What sign and colour stand before the words. */
+  static String level(String css) {
+    return String.valueOf(browser().find(css).getDomAttribute("data-level"));
+  }
 }

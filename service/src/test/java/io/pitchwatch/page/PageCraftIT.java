@@ -79,7 +79,11 @@ class PageCraftIT extends OnThePage {
     assertEquals(List.of(0.0), browser().numbers("return [window.said]"));
     coach().floor("3.20", "-0.22", "steady", "outside");
     browser().awaitText("#verdict", "Outside what a fridge can stand");
-    assertEquals(List.of(1.0), browser().numbers("return [window.said]"));
+    browser()
+        .wait(
+            "one sentence told",
+            () -> browser().numbers("return [window.said]").equals(List.of(1.0)),
+            () -> browser().numbers("return [window.said]").toString());
   }
 
   @Test

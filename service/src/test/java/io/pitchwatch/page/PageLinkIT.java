@@ -26,7 +26,10 @@ class PageLinkIT extends OnThePage {
     coach().put("$state", state);
     browser().awaitText("#reading", "not current");
     assertTrue(browser().text("#verdict").contains("not known"));
-    assertTrue(browser().text("#fridge-list").contains("Not known"));
+    browser().awaitText("#fridge-list", "Last known: inside its limits");
+    browser().awaitText("#door-list", "Last known: stays where it is put");
+    assertEquals("none", level("#fridge-list li"));
+    browser().awaitText("#well-words", "Not all is known");
     assertFalse(browser().text("#link").contains("Live"));
     coach().put("$state", "ready");
     browser().awaitText("#verdict", "Level enough");
@@ -137,6 +140,21 @@ class PageLinkIT extends OnThePage {
     browser().find("#retry").click();
     browser().awaitText("#link", "Live");
     awaitGone("#alerts");
+  }
+
+  @Test
+  void alertHeardBeforeTheLineBrokeIsShownAsWhatStoodThen() throws Exception {
+    coach().put("$alert/settling", "The ground gives way.");
+    stage().signedIn(Mosquitto.DRIVER);
+    browser().awaitText("#well-words", "Something is wrong");
+    assertTrue(browser().find("#alert-list button").isDisplayed());
+    coach().put("$state", "lost");
+    browser().awaitText("#alerts", "This stood when the coach was last heard.");
+    assertFalse(browser().find("#alert-list button").isDisplayed(), "nobody would answer");
+    coach().put("$state", "ready");
+    browser().awaitText("#well-words", "Something is wrong");
+    forget("$alert/settling");
+    browser().awaitText("#well-words", "All is well");
   }
 
   private static void signIn(String user, String password) {

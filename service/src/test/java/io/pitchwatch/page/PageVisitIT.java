@@ -1,6 +1,7 @@
 package io.pitchwatch.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -104,6 +105,49 @@ class PageVisitIT extends OnThePage {
                     + "return [p.width.baseVal.value / p.height.baseVal.value]")
             .get(0);
     assertEquals(10, ratio, 0.1);
+  }
+
+  @Test
+  void whatIsStillToRiseFollowsTheFloorUntilItIsLevelEnough() throws Exception {
+    arriving();
+    coach().put("visit/stay", "stay");
+    signedInAndLive(Mosquitto.DRIVER);
+    // 1960 mm · tan(2.10° − 0.04°) = 70.5 mm; 5600 mm · tan 0.80° = 78.2 mm
+    browser().awaitText("#plan-go", "Right side still to rise");
+    browser().awaitText("#plan-go", "70 mm");
+    browser().awaitText("#plan-go", "Front still to rise");
+    browser().awaitText("#plan-go", "78 mm");
+    coach().floor("0.60", "0.80", "unsettled", "near-enough");
+    // 1960 mm · tan(0.60° − 0.04°) = 19.2 mm
+    browser().awaitText("#plan-go", "19 mm");
+    coach().floor("0.30", "-0.90", "steady", "near-enough");
+    browser().awaitText("#plan-go", "Side to side: level enough");
+    browser().awaitText("#plan-go", "Rear still to rise");
+    browser()
+        .wait(
+            "the screen reader told",
+            () -> heard().contains("Side to side: level enough"),
+            PageVisitIT::heard);
+    assertFalse(heard().contains("mm"), heard());
+  }
+
+  private static String heard() {
+    return String.valueOf(browser().find("#heard").getDomProperty("textContent"));
+  }
+
+  @Test
+  void oneGlanceSaysWhetherAllIsWell() throws Exception {
+    coach().put("ground/settling", "false");
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().awaitText("#well-words", "All is well");
+    coach().put("door-washroom/tendency", "drifts-open");
+    browser().awaitText("#well-words", "Not all is as it should be");
+    browser().awaitText("#well-list", "Doors: so-so");
+    coach().put("ground/settling", "true");
+    browser().awaitText("#well-words", "Something is wrong");
+    browser().awaitText("#well-list", "Ground: wrong");
+    coach().put("visit/phase", "leaving");
+    awaitGone("#well");
   }
 
   @Test
