@@ -40,7 +40,8 @@ final class PageFiles {
           "units.js",
           "values.js",
           "wellcard.js",
-          "words.js");
+          "words.js",
+          "worker.js");
 
   private static final Map<String, String> TYPES =
       Map.of(

@@ -234,6 +234,13 @@ function fillTexts() {
   byId("caution-list").append(...text.cautions.list.map((each) => h("li", {}, each)));
 }
 
+/** Where the browser allows it (https, or this very machine), the page can be installed. */
+function keepForLater() {
+  navigator.serviceWorker?.register("worker.js").catch(() => {
+    // Private windows may refuse; the page then works as long as its server does.
+  });
+}
+
 async function start() {
   fillTexts();
   takeFragment();
@@ -247,6 +254,7 @@ async function start() {
   // Once more: the address may have changed while the settings were on their way.
   takeFragment();
   new Page(settings).connect();
+  keepForLater();
 }
 
 start();

@@ -145,9 +145,10 @@ export const text = {
   },
 
   go: {
-    sideways: { positive: "Right side still to rise", negative: "Left side still to rise" },
-    lengthways: { positive: "Front still to rise", negative: "Rear still to rise" },
-    there: { sideways: "Side to side: level enough", lengthways: "Front to back: level enough" },
+    heading: "Still to go",
+    sideways: { positive: "Right side up", negative: "Left side up" },
+    lengthways: { positive: "Front up", negative: "Rear up" },
+    there: { sideways: "Side to side is enough", lengthways: "Front to back is enough" },
   },
 
   well: {

@@ -35,8 +35,9 @@ function side(key, lean, remain, tolerance, amount) {
 
 export function showToGo(lines) {
   setHidden(byId("plan-go"), lines.length === 0);
-  redraw(byId("plan-go"), JSON.stringify(lines), () =>
-    lines.map(({ there, words, amount }) =>
+  redraw(byId("plan-go"), JSON.stringify(lines), () => [
+    h("h3", {}, text.go.heading),
+    ...lines.map(({ there, words, amount }) =>
       h(
         "p",
         { class: "go-line", "data-level": there ? "good" : "near" },
@@ -44,5 +45,5 @@ export function showToGo(lines) {
         h("strong", {}, amount),
       ),
     ),
-  );
+  ]);
 }

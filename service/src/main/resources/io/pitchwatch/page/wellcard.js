@@ -17,10 +17,15 @@ export function showWell(view) {
   keyed(
     byId("well-list"),
     items,
-    (item) => h("li", {}, h("a", { href: `#${SECTIONS[item.key]}`, class: "says" })),
+    (item) =>
+      h("li", {},
+        h("a", { href: `#${SECTIONS[item.key]}`, class: "says" }, text.well.parts[item.key], h("span"))),
     (row, item) => {
+      const state = row.firstChild.lastChild;
       setData(row, "level", item.level);
-      setText(row.firstChild, `${text.well.parts[item.key]}: ${text.well.levels[item.level]}`);
+      setText(state, `: ${text.well.levels[item.level]}`);
+      // The sign says it; who does not see it still hears it.
+      state.className = item.level === "good" ? "unseen" : "";
     },
   );
 }

@@ -22,20 +22,24 @@ final class PageStage implements AutoCloseable {
 
   private PageStage(Path directory) throws IOException, MqttException {
     broker = Mosquitto.start(directory);
+    server = start(broker.webSocketPort());
+    browser = new Browser(directory.resolve("profile"));
+    coach = new CoachOnTheBroker(broker.port(), Mosquitto.COACH, Mosquitto.password());
+  }
+
+  private static PageServer start(int webSocketPort) throws IOException {
     PageSettings settings =
         new PageSettings(
             PageSettings.LOOPBACK,
             0,
             Herons.heron(),
             "homie",
-            new BrokerAddress.SameHost(broker.webSocketPort()),
+            new BrokerAddress.SameHost(webSocketPort),
             true);
     if (!(PageServer.start(settings) instanceof PageStart.Started started)) {
       throw new IOException("the page's server did not start on any free port");
     }
-    server = started.server();
-    browser = new Browser(directory.resolve("profile"));
-    coach = new CoachOnTheBroker(broker.port(), Mosquitto.COACH, Mosquitto.password());
+    return started.server();
   }
 
   /** Sets the stage, or skips the test with a message where a program is not installed. */
@@ -74,15 +78,24 @@ final class PageStage implements AutoCloseable {
     return coach;
   }
 
+  /** The page on a port of its own, to be closed before the others. */
+  PageServer anotherServer() throws IOException {
+    return start(broker.webSocketPort());
+  }
+
   URI page() {
     return server.address();
   }
 
   /** Opens the page with nothing remembered, signed in. */
   Browser signedIn(String user) {
-    browser.openFresh(server.address());
+    return signedIn(user, server.address());
+  }
+
+  Browser signedIn(String user, URI page) {
+    browser.openFresh(page);
     String fragment = "#user=" + user + "&password=" + encoded(Mosquitto.password());
-    browser.driver().get(server.address() + fragment);
+    browser.driver().get(page + fragment);
     return browser;
   }
 

@@ -113,20 +113,20 @@ class PageVisitIT extends OnThePage {
     coach().put("visit/stay", "stay");
     signedInAndLive(Mosquitto.DRIVER);
     // 1960 mm · tan(2.10° − 0.04°) = 70.5 mm; 5600 mm · tan 0.80° = 78.2 mm
-    browser().awaitText("#plan-go", "Right side still to rise");
+    browser().awaitText("#plan-go", "Right side up");
     browser().awaitText("#plan-go", "70 mm");
-    browser().awaitText("#plan-go", "Front still to rise");
+    browser().awaitText("#plan-go", "Front up");
     browser().awaitText("#plan-go", "78 mm");
     coach().floor("0.60", "0.80", "unsettled", "near-enough");
     // 1960 mm · tan(0.60° − 0.04°) = 19.2 mm
     browser().awaitText("#plan-go", "19 mm");
     coach().floor("0.30", "-0.90", "steady", "near-enough");
-    browser().awaitText("#plan-go", "Side to side: level enough");
-    browser().awaitText("#plan-go", "Rear still to rise");
+    browser().awaitText("#plan-go", "Side to side is enough");
+    browser().awaitText("#plan-go", "Rear up");
     browser()
         .wait(
             "the screen reader told",
-            () -> heard().contains("Side to side: level enough"),
+            () -> heard().contains("Side to side is enough"),
             PageVisitIT::heard);
     assertFalse(heard().contains("mm"), heard());
   }
