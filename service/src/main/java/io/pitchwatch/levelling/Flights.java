@@ -1,0 +1,93 @@
+package io.pitchwatch.levelling;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * All flights that a station's kinds make: layers that together are no taller than one step. Of two
+ * equally tall ones, one that takes no less of any kind is left out.
+ */
+final class Flights {
+
+  /** What a flight takes of which there is not enough. */
+  static final long[] NOT_THERE = {};
+
+  private final List<Kind> kinds;
+  private final int[] counts;
+  private final long stepNm;
+  private final int[] layers;
+  private final List<Flight> found = new ArrayList<>();
+
+  /**
+   * One flight.
+   *
+   * @param layers how many layers of each kind, by the kind's index among the coach's pieces
+   * @param heightNm nanometres
+   * @param pieces that one such flight takes
+   * @param lowest whether it may be the lowest, for a layer of it may lie on the ground
+   */
+  @SuppressWarnings("ArrayRecordComponent") // Made once; nobody writes to it.
+  record Flight(int[] layers, long heightNm, int pieces, boolean lowest) {
+
+    /** What so many of this flight take, packed; empty if that is more than there is. */
+    long[] use(int times, int[] abreast, int[] counts) {
+      int[] use = new int[counts.length];
+      for (int i = 0; i < counts.length; i++) {
+        use[i] = layers[i] * abreast[i] * times;
+        if (use[i] > counts[i]) {
+          return NOT_THERE;
+        }
+      }
+      return Inventory.pack(use);
+    }
+  }
+
+  private Flights(List<Kind> kinds, int[] counts, long stepNm) {
+    this.kinds = kinds;
+    this.counts = counts;
+    this.stepNm = stepNm;
+    this.layers = new int[counts.length];
+  }
+
+  /** The flights, by pieces ascending. */
+  static List<Flight> of(List<Kind> kinds, int[] counts, long stepNm) {
+    Flights flights = new Flights(kinds, counts, stepNm);
+    flights.place(0, 0, 0);
+    flights.found.sort(java.util.Comparator.comparingInt(Flight::pieces));
+    List<Flight> undominated = new ArrayList<>();
+    for (Flight flight : flights.found) {
+      if (undominated.stream().noneMatch(other -> flights.dominates(other, flight))) {
+        undominated.add(flight);
+      }
+    }
+    return undominated;
+  }
+
+  private boolean dominates(Flight a, Flight b) {
+    if (a.heightNm() != b.heightNm() || (b.lowest() && !a.lowest())) {
+      return false;
+    }
+    for (int i = 0; i < layers.length; i++) {
+      if (a.layers()[i] > b.layers()[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void place(int from, long heightNm, int pieces) {
+    if (heightNm > 0) {
+      boolean lowest = kinds.stream().anyMatch(k -> k.lowest() && layers[k.index()] > 0);
+      found.add(new Flight(layers.clone(), heightNm, pieces, lowest));
+    }
+    for (int i = from; i < kinds.size(); i++) {
+      Kind kind = kinds.get(i);
+      boolean onBoard = (layers[kind.index()] + 1) * kind.abreast() <= counts[kind.index()];
+      if (onBoard && heightNm + kind.thicknessNm() <= stepNm) {
+        layers[kind.index()]++;
+        place(i, heightNm + kind.thicknessNm(), pieces + kind.abreast());
+        layers[kind.index()]--;
+      }
+    }
+  }
+}

@@ -1,0 +1,58 @@
+package io.pitchwatch.levelling;
+
+/**
+ * Counts of pieces by kind, packed four to a word, so that "does it fit into what is left" is one
+ * subtraction a word: a field that would go below zero clears its guard bit.
+ */
+final class Inventory {
+
+  private static final int BITS = 16;
+  private static final int FIELDS = 4;
+  private static final long GUARD = 0x8000_8000_8000_8000L;
+
+  /** More of one kind than any stack could use. */
+  static final int MOST = 0x3fff;
+
+  private Inventory() {}
+
+  static long[] pack(int[] counts) {
+    long[] words = new long[(counts.length + FIELDS - 1) / FIELDS];
+    for (int i = 0; i < counts.length; i++) {
+      words[i / FIELDS] |= (long) Math.min(counts[i], MOST) << (BITS * (i % FIELDS));
+    }
+    return words;
+  }
+
+  static int[] unpack(long[] words, int kinds) {
+    int[] counts = new int[kinds];
+    for (int i = 0; i < kinds; i++) {
+      counts[i] = (int) (words[i / FIELDS] >>> (BITS * (i % FIELDS)) & 0xffff);
+    }
+    return counts;
+  }
+
+  /** Whether a use fits into what is there; every field of both is at most {@link #MOST}. */
+  static boolean holds(long[] there, long[] use) {
+    for (int i = 0; i < there.length; i++) {
+      if (((there[i] | GUARD) - use[i] & GUARD) != GUARD) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** What is left after a use that fits. */
+  static void take(long[] there, long[] use, long[] left) {
+    for (int i = 0; i < there.length; i++) {
+      left[i] = there[i] - use[i];
+    }
+  }
+
+  static long[] sum(long[] a, long[] b) {
+    long[] sum = a.clone();
+    for (int i = 0; i < sum.length; i++) {
+      sum[i] += b[i];
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,187 @@
+package io.pitchwatch.levelling;
+
+import io.pitchwatch.levelling.Flights.Flight;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * All stacks that could stand under one station of an axle, by the number of pieces they take. Of
+ * two equally tall stacks one that takes no less of any kind is left out.
+ *
+ * <p>Built flight by flight from the topmost down, because then it is known how often a flight's
+ * layers are used when it is placed: once, twice, and so on. What holds for stacks holds for upper
+ * parts: of two equally tall ones of as many flights, the one that takes no less is left out, for
+ * what goes under the one goes under the other.
+ */
+final class Stacks {
+
+  private final List<Flight> flights;
+  private final int[] counts;
+  private final int[] abreast;
+  private final long stepNm;
+  private final int leastAbreast;
+  private final long stackNm;
+  private final boolean mayBeEmpty;
+
+  /** Upper parts by their number of flights less one, then by pieces. */
+  private final List<Parts> uppers = new ArrayList<>();
+
+  private final List<List<long[]>> usesByTimes = new ArrayList<>();
+  private final Parts whole = new Parts();
+  private final long[] onBoard;
+  private final Stack ground;
+  private long lowNm;
+  private long highNm;
+  private int made;
+
+  /** Undominated stacks, or upper parts, by pieces. */
+  private static final class Parts {
+    final List<List<Stack>> byPieces = new ArrayList<>();
+    final Map<Long, List<long[]>> byHeight = new HashMap<>();
+
+    List<Stack> of(int pieces) {
+      while (byPieces.size() <= pieces) {
+        byPieces.add(new ArrayList<>());
+      }
+      return byPieces.get(pieces);
+    }
+
+    /** Adds it unless there is one that takes no more; those of fewer pieces come first. */
+    boolean add(Stack part) {
+      List<long[]> asTall = byHeight.computeIfAbsent(part.heightNm(), h -> new ArrayList<>(2));
+      for (long[] other : asTall) {
+        if (Inventory.holds(/* there= */ part.use(), /* use= */ other)) {
+          return false;
+        }
+      }
+      asTall.add(part.use());
+      of(part.pieces()).add(part);
+      return true;
+    }
+  }
+
+  /** What no stack exceeds. */
+  record Limits(long stepNm, long stackNm) {}
+
+  /**
+   * Stacks of the given kinds.
+   *
+   * @param kinds usable under this station
+   * @param counts pieces on board, by the index of the kind
+   * @param limits tallest step and tallest stack
+   * @param mayBeEmpty whether the station may stand on the ground
+   */
+  Stacks(List<Kind> kinds, int[] counts, Limits limits, boolean mayBeEmpty) {
+    this.flights = Flights.of(kinds, counts, Math.min(limits.stepNm(), limits.stackNm()));
+    this.counts = counts;
+    this.abreast = new int[counts.length];
+    kinds.forEach(kind -> abreast[kind.index()] = kind.abreast());
+    this.stepNm = Math.min(limits.stepNm(), limits.stackNm());
+    this.leastAbreast = kinds.stream().mapToInt(Kind::abreast).min().orElse(1);
+    this.stackNm = limits.stackNm();
+    this.highNm = stackNm;
+    this.mayBeEmpty = mayBeEmpty;
+    this.onBoard = Inventory.pack(counts);
+    this.ground = new Stack(0, Inventory.pack(new int[counts.length]), 0, null, null);
+  }
+
+  /**
+   * From now on only stacks of these heights are wanted; what was asked for before keeps the wider
+   * range it was made with.
+   */
+  void want(double lowMm, double highMm) {
+    lowNm = Math.max(0, (long) Math.floor(lowMm * Kind.NM_PER_MM));
+    highNm = Math.min(stackNm, (long) Math.ceil(highMm * Kind.NM_PER_MM));
+  }
+
+  /** Whether no height is wanted. */
+  boolean wantsNone() {
+    return lowNm > highNm;
+  }
+
+  /** The undominated stacks of exactly so many pieces, by height ascending. */
+  List<Stack> ofPieces(int pieces) {
+    for (; made <= pieces; made++) {
+      make(made);
+      whole.of(made).sort(Comparator.comparingLong(Stack::heightNm));
+    }
+    return whole.of(pieces);
+  }
+
+  /**
+   * The least material that a stack of a height takes, as thickness times pieces: with its stair,
+   * the topmost step once, the next one twice, and so on.
+   */
+  double leastMaterialMm(double heightMm) {
+    double stepMm = stepNm / Kind.NM_PER_MM;
+    double left = Math.max(0, heightMm);
+    double material = 0;
+    for (int times = 1; left > 0; times++) {
+      material += times * Math.min(left, stepMm);
+      left -= stepMm;
+    }
+    return material * leastAbreast;
+  }
+
+  private void make(int pieces) {
+    if (pieces == 0) {
+      if (mayBeEmpty) {
+        whole.add(ground);
+      }
+      return;
+    }
+    for (int times = 1; times <= uppers.size() + 1 && times <= pieces; times++) {
+      List<long[]> uses = uses(times);
+      for (int f = 0; f < flights.size(); f++) {
+        int left = pieces - times * flights.get(f).pieces();
+        if (left < 0) {
+          break;
+        }
+        if (uses.get(f) != Flights.NOT_THERE) {
+          List<Stack> parts = times == 1 ? bottom(left) : uppers.get(times - 2).of(left);
+          for (Stack above : parts) {
+            put(flights.get(f), uses.get(f), above, times);
+          }
+        }
+      }
+    }
+  }
+
+  /** What stands on a topmost flight: nothing. */
+  private List<Stack> bottom(int left) {
+    return left == 0 ? List.of(ground) : List.of();
+  }
+
+  /** What each flight takes when it is used so many times over. */
+  private List<long[]> uses(int times) {
+    while (usesByTimes.size() < times) {
+      int next = usesByTimes.size() + 1;
+      usesByTimes.add(flights.stream().map(f -> f.use(next, abreast, counts)).toList());
+    }
+    return usesByTimes.get(times - 1);
+  }
+
+  /** Puts a flight, used so many times over, under an upper part. */
+  private void put(Flight flight, long[] takes, Stack above, int times) {
+    long heightNm = above.heightNm() + flight.heightNm();
+    if (heightNm > highNm) {
+      return;
+    }
+    long[] use = Inventory.sum(above.use(), takes);
+    if (!Inventory.holds(onBoard, use)) {
+      return;
+    }
+    int pieces = above.pieces() + times * flight.pieces();
+    Stack stack = new Stack(heightNm, use, pieces, flight, above);
+    if (flight.lowest() && heightNm >= lowNm) {
+      whole.add(stack);
+    }
+    while (uppers.size() < times) {
+      uppers.add(new Parts());
+    }
+    uppers.get(times - 1).add(stack);
+  }
+}

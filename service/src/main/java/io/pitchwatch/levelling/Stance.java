@@ -1,0 +1,47 @@
+package io.pitchwatch.levelling;
+
+import io.pitchwatch.coach.Axle;
+import io.pitchwatch.coach.Coach;
+import java.util.List;
+
+/**
+ * How the body follows its wheels: roll = measured − Σ w_k·atan(h_k/t_k) with w_k the shares of
+ * roll stiffness, pitch = measured − atan(difference of the outer axles' mean lifts / wheelbase).
+ *
+ * <p>With three axles the wheelbase is that of the outer two (ISO 612:1978, 6.4, from first to
+ * last).
+ */
+final class Stance {
+
+  final int axles;
+  final double[] share;
+  final double[] trackMm;
+  final double[] xMm;
+  final double[] droopMm;
+
+  Stance(Coach coach) {
+    List<Axle> all = coach.axles();
+    axles = all.size();
+    share = new double[axles];
+    trackMm = new double[axles];
+    xMm = new double[axles];
+    droopMm = new double[axles];
+    double sum = all.stream().mapToDouble(Axle::stiffness).sum();
+    for (int k = 0; k < axles; k++) {
+      share[k] = all.get(k).stiffness() / sum;
+      trackMm[k] = all.get(k).trackMm();
+      xMm[k] = all.get(k).positionMm();
+      droopMm[k] = all.get(k).droopMm();
+    }
+  }
+
+  /** Between the outer axles, millimetres; 0 with a single axle. */
+  double wheelbaseMm() {
+    return xMm[0] - xMm[axles - 1];
+  }
+
+  /** How the wheels turn the body's pitch, radians: positive lifts the front. */
+  double pitchTurnRad(double frontMeanMm, double rearMeanMm) {
+    return axles == 1 ? 0 : Math.atan((frontMeanMm - rearMeanMm) / wheelbaseMm());
+  }
+}

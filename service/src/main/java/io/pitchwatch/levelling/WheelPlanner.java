@@ -1,0 +1,207 @@
+package io.pitchwatch.levelling;
+
+import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.coach.Axle;
+import io.pitchwatch.coach.Coach;
+import io.pitchwatch.coach.Direction;
+import io.pitchwatch.coach.Piece;
+import io.pitchwatch.coach.PieceKind;
+import io.pitchwatch.levelling.Choices.Choice;
+import io.pitchwatch.levelling.Search.Find;
+import io.pitchwatch.levelling.Search.Question;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Plans what goes under the wheels of one coach at one site: the best there is by the order of
+ * preference in docs/levelling.md, proven by the search.
+ */
+final class WheelPlanner {
+
+  /** What the blocks are to do. */
+  enum Task {
+    /** Lift the low side; the ends are left to the jacks. */
+    SIDES,
+    /** Lift the low side, and the low end as far as the jacks need it. */
+    SIDES_AND_LOW_END,
+    /** Level side to side and front to back. */
+    ALL
+  }
+
+  private final Site site;
+  private final Coach coach;
+  private final Stance stance;
+  private final boolean mirrored;
+  private final Lean lean;
+  private final int barrier;
+  private final double groundMm;
+
+  /** The planner of a site. */
+  WheelPlanner(Site site) {
+    this.site = site;
+    this.coach = site.coach();
+    this.stance = new Stance(coach);
+    // Planned with the right side low; a left one is its mirror image.
+    this.mirrored = site.lean().rollRad() < 0;
+    this.lean = new Lean(Math.abs(site.lean().rollRad()), site.lean().pitchRad());
+    this.barrier = Barrier.piece(site);
+    this.groundMm = barrier == Barrier.NONE ? 0 : coach.pieces().get(barrier).thicknessMm();
+  }
+
+  /**
+   * The best plan.
+   *
+   * @param task what the blocks are to do
+   * @param remains the pitch that may remain
+   * @param accept asked of each plan that would be the best so far
+   * @return empty only if nothing is accepted
+   */
+  Optional<WheelPlan> plan(Task task, PitchRange remains, Predicate<WheelPlan> accept) {
+    int[] counts = counts(task);
+    long[] onBoard = Inventory.pack(counts);
+    AxleChoices[] axles = new AxleChoices[stance.axles];
+    for (int k = 0; k < axles.length; k++) {
+      Stacks stacks =
+          new Stacks(kinds(coach.axles().get(k), counts), counts, limits(), !asksGround());
+      axles[k] = new AxleChoices(stacks, onBoard, stance.trackMm[k], groundMm, both(task, k));
+    }
+    Question question =
+        new Question(
+            lean.rollRad(),
+            lean.pitchRad(),
+            site.toleranceRad(),
+            coach.levelling().twistRad() + 1e-12,
+            task == Task.ALL && stance.axles > 1,
+            remains.fromRad(),
+            remains.toRad(),
+            coach.levelling().stackMm() - groundMm,
+            materialMm(counts),
+            find -> accept.test(plan(find)));
+    int most = 0;
+    for (int count : counts) {
+      most += count;
+    }
+    Find find = new Search(stance, axles, onBoard, question).run(most);
+    return Optional.ofNullable(find).map(this::plan);
+  }
+
+  private double materialMm(int[] counts) {
+    double materialMm = 0;
+    for (int i = 0; i < counts.length; i++) {
+      materialMm += counts[i] * coach.pieces().get(i).thicknessMm();
+    }
+    return materialMm;
+  }
+
+  /** What pitch may remain after the wheels, radians. */
+  record PitchRange(double fromRad, double toRad) {
+    static final PitchRange ANY =
+        new PitchRange(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+  }
+
+  /** Whether something has to lie under every tyre. */
+  private boolean asksGround() {
+    return barrier != Barrier.NONE;
+  }
+
+  /** Both stations of an axle are lifted where ends have to rise. */
+  private boolean both(Task task, int k) {
+    return switch (task) {
+      case SIDES -> false;
+      case ALL -> true;
+      case SIDES_AND_LOW_END -> isLowEnd(k);
+    };
+  }
+
+  private boolean isLowEnd(int k) {
+    double middleMm = (stance.xMm[0] + stance.xMm[stance.axles - 1]) / 2;
+    return lean.pitchRad() > 0 ? stance.xMm[k] >= middleMm : stance.xMm[k] <= middleMm;
+  }
+
+  /** Pieces on board, less those that lie under tyres about which nothing is decided. */
+  private int[] counts(Task task) {
+    int[] counts = new int[coach.pieces().size()];
+    for (int i = 0; i < counts.length; i++) {
+      counts[i] = Math.min(coach.pieces().get(i).count(), Inventory.MOST);
+    }
+    for (int k = 0; asksGround() && k < stance.axles; k++) {
+      if (!both(task, k)) {
+        counts[barrier] -= Kind.abreast(coach.pieces().get(barrier), coach.axles().get(k));
+      }
+    }
+    return counts;
+  }
+
+  private Stacks.Limits limits() {
+    return new Stacks.Limits(
+        (long) Math.floor(coach.levelling().stepMm() * Kind.NM_PER_MM + 0.5),
+        (long) Math.floor(coach.levelling().stackMm() * Kind.NM_PER_MM + 0.5));
+  }
+
+  private List<Kind> kinds(Axle axle, int[] counts) {
+    List<Kind> kinds = new ArrayList<>();
+    for (int i = 0; i < counts.length; i++) {
+      Piece piece = coach.pieces().get(i);
+      Kind kind = Kind.of(i, piece, axle, mayBeLowest(i, piece.kind()));
+      if (Kind.carries(piece, axle)
+          && counts[i] >= kind.abreast()
+          && kind.thicknessNm() <= Math.min(limits().stepNm(), limits().stackNm())) {
+        kinds.add(kind);
+      }
+    }
+    return kinds;
+  }
+
+  private boolean mayBeLowest(int index, PieceKind kind) {
+    if (asksGround()) {
+      return index == barrier;
+    }
+    return switch (site.surface()) {
+      case SOFT, GRASS -> kind != PieceKind.BLOCK;
+      case GRAVEL -> kind != PieceKind.SHEET;
+      case CONCRETE, ASPHALT -> true;
+    };
+  }
+
+  private WheelPlan plan(Find find) {
+    List<WheelStack> wheels = new ArrayList<>();
+    int pieces = 0;
+    double leastTurn = Double.POSITIVE_INFINITY;
+    double mostTurn = Double.NEGATIVE_INFINITY;
+    for (int k = 0; k < stance.axles; k++) {
+      Choice choice = find.choices()[k];
+      leastTurn = Math.min(leastTurn, choice.turnRad());
+      mostTurn = Math.max(mostTurn, choice.turnRad());
+      Stack mirrorLeft = mirrored ? choice.right() : choice.left();
+      Stack mirrorRight = mirrored ? choice.left() : choice.right();
+      add(wheels, k, Direction.LEFT, mirrorLeft);
+      add(wheels, k, Direction.RIGHT, mirrorRight);
+    }
+    for (WheelStack wheel : wheels) {
+      pieces += wheel.pieces();
+    }
+    double rollRad = mirrored ? 0 - find.rollRad() : find.rollRad();
+    return new WheelPlan(
+        wheels,
+        new Lean(rollRad, find.pitchRad()),
+        mostTurn - leastTurn,
+        Excess.hundredths(find.leanRad(), site.toleranceRad()),
+        pieces);
+  }
+
+  private void add(List<WheelStack> wheels, int k, Direction side, @Nullable Stack stack) {
+    Axle axle = coach.axles().get(k);
+    Layers layers =
+        new Layers(axle, coach.pieces(), i -> mayBeLowest(i, coach.pieces().get(i).kind()));
+    if (stack != null && stack.pieces() > 0) {
+      wheels.add(layers.write(stack, side));
+    } else if (stack == null && asksGround()) {
+      Piece piece = coach.pieces().get(barrier);
+      Layer layer = new Layer(piece.id(), Kind.abreast(piece, axle));
+      wheels.add(new WheelStack(axle.id(), side, groundMm, List.of(layer), List.of()));
+    }
+  }
+}
