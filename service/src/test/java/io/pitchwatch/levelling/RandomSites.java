@@ -48,10 +48,11 @@ final class RandomSites {
             List.of(),
             List.of());
     return new Site(
-        coach,
-        Lean.ofDegrees(gauss(1.6), gauss(1.2)),
-        Surface.values()[random.nextInt(Surface.values().length)],
-        Stay.values()[random.nextInt(Stay.values().length)]);
+        coach, Lean.ofDegrees(gauss(1.6), gauss(1.2)), any(Surface.values()), any(Stay.values()));
+  }
+
+  private <T> T any(T[] values) {
+    return List.of(values).get(random.nextInt(values.length));
   }
 
   private double gauss(double deg) {
@@ -94,7 +95,7 @@ final class RandomSites {
     int left = mostPieces;
     List<Piece> pieces = new ArrayList<>();
     for (int i = 0; i < kinds; i++) {
-      PieceKind kind = PieceKind.values()[random.nextInt(3)];
+      PieceKind kind = any(PieceKind.values());
       int count = Math.min(left, 1 + random.nextInt(Math.max(1, 2 * mostPieces / kinds)));
       left -= count;
       pieces.add(
