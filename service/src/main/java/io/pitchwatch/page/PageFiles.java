@@ -24,12 +24,15 @@ final class PageFiles {
           "dom.js",
           "floorcard.js",
           "floorplan.js",
+          "history.js",
+          "historydoc.js",
           "icon.svg",
           "index.html",
           "lean.js",
           "manifest.webmanifest",
           "model.js",
           "plancard.js",
+          "plot.js",
           "setup.js",
           "signin.js",
           "stack.js",
@@ -61,6 +64,8 @@ final class PageFiles {
       files.put("/" + name, read(name, name));
     }
     files.put("/lib/paho-mqtt.js", library("paho-mqtt", "paho-mqtt-min.js"));
+    files.put("/lib/uplot.js", library("uplot", "dist/uPlot.iife.min.js"));
+    files.put("/lib/uplot.css", library("uplot", "dist/uPlot.min.css"));
     files.put("/settings.json", new StaticFile(typeOf("settings.json"), settings));
     files.put("/", read("index.html", "index.html"));
     return Map.copyOf(files);

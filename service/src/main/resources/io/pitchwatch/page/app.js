@@ -23,6 +23,7 @@ const RETAINED_MS = 3000;
 const REDRAW_MS = 1000;
 const ASLEEP_MS = 30_000;
 const TELL_AFTER_MS = 500;
+const HISTORY = "upkeep/history/answer/";
 
 class Page {
   #settings;
@@ -53,6 +54,7 @@ class Page {
     byId("plan-laid").addEventListener("click", () =>
       this.#lay(this.#model.view(true).plan.wheels, "plan-answer"),
     );
+    byId("history-open").addEventListener("click", () => this.#openHistory());
     addEventListener("online", () => this.connection.hurry());
     addEventListener("hashchange", () => takeFragment() && this.connect());
     this.#watchSleep();
@@ -109,11 +111,34 @@ class Page {
   }
 
   #message(path, payload, retained) {
+    if (path.startsWith(HISTORY)) {
+      this.history?.heard(path, payload);
+      return;
+    }
     this.#tree.accept(path, payload, retained);
     if (!retained) {
+      this.history?.heard(path, payload);
       this.commands.heard(path, payload);
     }
     this.#soon();
+  }
+
+  /** Its files are fetched only now: most glances never need them. */
+  async #openHistory() {
+    setHidden(byId("history-open"), true);
+    try {
+      const { HistoryCard } = await import("./history.js");
+      this.history ??= new HistoryCard(
+        (path, payload) => this.connection.publish(path, payload),
+        () => this.#model.view(true).device === "ready",
+      );
+    } catch {
+      setHidden(byId("history-open"), false);
+      setText(byId("history-answer"), text.history.noDrawing);
+      return;
+    }
+    byId("history-spans").querySelector("input:checked")?.focus();
+    this.history.open();
   }
 
   /** A phone that slept may hold a dead connection that looks alive. */
@@ -155,6 +180,7 @@ class Page {
         this.#ask("upkeep/shelve", JSON.stringify({ alert: id, minutes: 60 }), "alert-answer"),
     });
     this.stay.show(view);
+    setHidden(byId("history"), !view.heard);
     setHidden(byId("mark"), view.phase !== "arriving");
     setHidden(byId("phase"), view.phase === null);
     setText(byId("phase"), view.phase === null ? "" : text.phase[view.phase]);

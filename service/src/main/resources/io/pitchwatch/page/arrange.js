@@ -6,11 +6,11 @@ import { byId } from "./dom.js";
 const ORDERS = {
   "under-way": [["alerts", "laid", "floor"], ["fridges", "stay"], ["plan", "cautions"]],
   arriving: [["alerts", "plan", "floor"], ["cautions", "stay", "fridges"], ["laid", "doors"]],
-  parked: [["alerts", "well", "floor"], ["fridges", "ground", "doors", "stay"], ["plan", "laid", "cautions"]],
+  parked: [["alerts", "well", "floor", "history"], ["fridges", "ground", "doors", "stay"], ["plan", "laid", "cautions"]],
   leaving: [["alerts", "laid", "floor"], ["cautions", "fridges", "stay"], ["plan", "doors"]],
 };
 const REGIONS = ["first", "second", "third"];
-const ALWAYS = ["well", "ground", "doors", "sensors", "set-up"];
+const ALWAYS = ["well", "history", "ground", "doors", "sensors", "set-up"];
 
 let arranged = "";
 

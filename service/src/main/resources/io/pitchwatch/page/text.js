@@ -261,6 +261,33 @@ export const text = {
     noise: (angle) => `Single readings spread by ${angle}`,
   },
 
+  history: {
+    heading: "How the floor leaned",
+    open: "Show the history",
+    span: "How far back",
+    spans: { day: "A day", week: "A week", month: "A month", year: "A year" },
+    asked: "Asking the coach for its history…",
+    nothing: "Nothing is known of this time.",
+    noDrawing: "What draws the history could not be loaded from the page's server.",
+    unreadable: "The coach's answer cannot be read.",
+    truncated: "There was more than fits; this is the latest of it.",
+    between: (axis, least, most) => `${axis}: between ${least} and ${most}.`,
+    at: (when, side, angle) => `${when}: ${side} ${angle}`,
+    key:
+      "Thick: the mean. Shaded: least and most. Dashed: what this stay asks. Full lines: a fridge's"
+      + " limits. Triangles: alerts. Where nothing is drawn, nothing is known.",
+    rate: (rate, width) => `${rate}, give or take ${width}`,
+    toLimit: (hours, soonest, latest) =>
+      `First limit in about ${hours}, between ${soonest} and ${latest} in nine of ten cases`,
+    never: "never",
+    events: "What happened",
+    kinds: {
+      raised: (words) => `Alert: ${words}`,
+      returned: (words) => `Over: ${words}`,
+      zero: (words) => `Zero set on sensor ${words}`,
+    },
+  },
+
   setUp: {
     heading: "Set-up",
     units: "Lengths in",

@@ -2,7 +2,7 @@
 
 import { acrossMm, alongMm, lowEnd, lowSide } from "./lean.js";
 import { decimalsFor, degrees, length } from "./units.js";
-import { text } from "./text.js";
+import { language, text } from "./text.js";
 
 /** The two lines of a lean: `{axis, words, angle, drop}`; angle and drop empty when even. */
 export function leanLines(floor, footing, units) {
@@ -51,4 +51,24 @@ export function duration(millis) {
 export function name(id) {
   const words = id.replaceAll("-", " ").trim();
   return words === "" ? id : words[0].toUpperCase() + words.slice(1);
+}
+
+const CLOCK = new Intl.DateTimeFormat(language, { hour: "2-digit", minute: "2-digit", hour12: false });
+const DAY = new Intl.DateTimeFormat(language, { day: "numeric", month: "short" });
+
+/** Hours and minutes of an instant, seconds since 1970, where the reader is. */
+export function clock(atSeconds) {
+  return CLOCK.format(atSeconds * 1000);
+}
+
+/** Day and month of an instant, seconds since 1970, where the reader is. */
+export function day(atSeconds) {
+  return DAY.format(atSeconds * 1000);
+}
+
+/** A lean on one axis, "roll" or "pitch", as which side is low and by how much. */
+export function leanWords(axis, deg) {
+  const side = axis === "roll" ? lowSide(deg, 0) : lowEnd(deg, 0);
+  const words = text.floor.low[side].toLowerCase();
+  return side === "even" ? words : `${words} ${degrees(deg, 2)}`;
 }

@@ -34,6 +34,7 @@ final class CoachOnTheBroker implements AutoCloseable, MqttCallback {
   private final MqttAsyncClient client;
   private final List<String> commands = new CopyOnWriteArrayList<>();
   private volatile Manner manner = Manner.ECHOES;
+  private volatile String history = "";
 
   CoachOnTheBroker(int port, String user, String password) throws MqttException {
     client = new MqttAsyncClient("tcp://127.0.0.1:" + port, "coach", new MemoryPersistence());
@@ -49,6 +50,11 @@ final class CoachOnTheBroker implements AutoCloseable, MqttCallback {
 
   void manner(Manner wanted) {
     manner = wanted;
+  }
+
+  /** What it answers whoever asks for its history. */
+  void history(String document) {
+    history = document;
   }
 
   /** Commands that arrived, each as topic and payload. */
@@ -111,7 +117,11 @@ final class CoachOnTheBroker implements AutoCloseable, MqttCallback {
     String payload = new String(message.getPayload(), StandardCharsets.UTF_8);
     commands.add(topic.substring(BASE.length()) + " " + payload);
     String path = topic.substring(BASE.length(), topic.length() - "/set".length());
-    if (manner == Manner.ECHOES) {
+    if (manner == Manner.ECHOES && path.equals("upkeep/history")) {
+      String token = payload.replaceAll(".*\"reply\":\"([a-z0-9-]+)\".*", "$1");
+      byte[] document = history.getBytes(StandardCharsets.UTF_8);
+      client.publish(BASE + path + "/answer/" + token, document, 1, false);
+    } else if (manner == Manner.ECHOES) {
       client.publish(BASE + path, retained(payload));
     } else if (manner == Manner.REFUSES) {
       String why = topic + " refused: not while the coach moves";

@@ -3,6 +3,7 @@ package io.pitchwatch.page;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -84,6 +85,20 @@ class PagePicturesIT extends OnThePage {
   }
 
   @Test
+  void history() throws Exception {
+    coach().parkedInOrder().history(Histories.sinkingDay(Instant.now().getEpochSecond()));
+    stage().signedIn(Mosquitto.DRIVER);
+    browser().awaitText("#link", "Live");
+    browser().press("#history-open");
+    browser().awaitText("#history-words", "Side to side");
+    for (String look : new String[] {"light", "dark"}) {
+      choose("look", look);
+      takeCard("history-" + look + "-" + PHONE, "#history", PHONE);
+      takeCard("history-" + look + "-" + DESK, "#history", DESK);
+    }
+  }
+
+  @Test
   void leaving() throws Exception {
     coach().parkedInOrder().put("visit/phase", "leaving").put("visit/laid", Plans.LAID);
     stage().signedIn(Mosquitto.DRIVER);
@@ -114,6 +129,19 @@ class PagePicturesIT extends OnThePage {
       take(name + "-" + look + "-" + DESK, DESK);
     }
     browser().prefers("prefers-color-scheme", "light");
+  }
+
+  /** One card, wherever it stands. */
+  private static void takeCard(String name, String css, int width) throws IOException {
+    browser().size(width, TALLEST);
+    // Two frames: the plots follow the width in the first, and are drawn in the second.
+    browser()
+        .driver()
+        .executeAsyncScript(
+            "const done = arguments[0];"
+                + "requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 50)))");
+    byte[] shot = browser().find(css).getScreenshotAs(OutputType.BYTES);
+    SmallPng.write(shot, pictures.resolve(name + ".png"));
   }
 
   /** The page from its top, as far down as a picture in a document should reach. */
