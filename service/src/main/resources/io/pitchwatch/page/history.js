@@ -170,7 +170,8 @@ function axisWords({ rows }, axis) {
   const least = Math.min(...known.map((row) => row[axis].least));
   const most = Math.max(...known.map((row) => row[axis].most));
   const name = axis === "roll" ? text.floor.sideways : text.floor.lengthways;
-  return text.history.between(name, leanWords(axis, least), leanWords(axis, most));
+  const [from, to] = [leanWords(axis, least), leanWords(axis, most)];
+  return from === to ? text.history.always(name, from) : text.history.between(name, from, to);
 }
 
 function forecastWords({ settling, roll, pitch, toLimit }) {

@@ -72,7 +72,8 @@ function columns(history, axis) {
 function trend({ rows, forecast }, axis) {
   const last = rows[rows.length - 1];
   const { rate, error } = forecast[axis];
-  if (!forecast.settling || rate === null || !last || last[axis].mean === null) {
+  const told = forecast.settling && rate !== null && Math.abs(rate) > TWO_SIGMA * (error ?? 0);
+  if (!told || !last || last[axis].mean === null) {
     return [];
   }
   const shown = last.time - rows[0].time;
@@ -123,8 +124,15 @@ function xAxis(times, colours) {
   return {
     ...axisLook(colours),
     space: 64,
-    values: (u, splits) => splits.map((at) => (shown > 2 * DAY_S ? day(at) : clock(at))),
+    size: 32,
+    values: (u, splits) => splits.map((at) => (shown > 2 * DAY_S ? day(at) : hour(at))),
   };
+}
+
+/** Where a day begins, its name. */
+function hour(at) {
+  const words = clock(at);
+  return words === "00:00" || words === "24:00" ? day(at) : words;
 }
 
 /** Unsigned: which side is low stands in the plot, in words. */
@@ -195,17 +203,25 @@ function alarm(u, time, colour) {
   ctx.fill();
 }
 
+/** Which side is low above the middle, and which below, on a ground that no line crosses. */
 function sides(u, axis, colours) {
-  const { ctx, bbox } = u;
+  const { bbox } = u;
   const words = { roll: ["right", "left"], pitch: ["front", "rear"] }[axis];
-  ctx.fillStyle = colours.soft;
+  const gap = 4 * devicePixelRatio;
+  const height = 16 * devicePixelRatio;
+  word(u, text.floor.low[words[0]], bbox.top + gap, height, colours);
+  word(u, text.floor.low[words[1]], bbox.top + bbox.height - gap - height, height, colours);
+}
+
+function word({ ctx, bbox }, words, top, height, colours) {
+  const left = bbox.left + 6 * devicePixelRatio;
   ctx.font = `${13 * devicePixelRatio}px system-ui, sans-serif`;
   ctx.textAlign = "left";
-  const x = bbox.left + 6 * devicePixelRatio;
-  ctx.textBaseline = "top";
-  ctx.fillText(text.floor.low[words[0]], x, bbox.top + 4 * devicePixelRatio);
-  ctx.textBaseline = "bottom";
-  ctx.fillText(text.floor.low[words[1]], x, bbox.top + bbox.height - 4 * devicePixelRatio);
+  ctx.textBaseline = "middle";
+  ctx.fillStyle = colours.sheet;
+  ctx.fillRect(left - 4, top, ctx.measureText(words).width + 8, height);
+  ctx.fillStyle = colours.soft;
+  ctx.fillText(words, left, top + height / 2);
 }
 
 /** What is under the pointer, in words. */
@@ -222,7 +238,7 @@ function under(u, data, axis) {
 
 function colourNames() {
   const style = getComputedStyle(document.documentElement);
-  const names = ["ink", "soft", "line", "water", "good", "near", "bad"];
+  const names = ["ink", "soft", "sheet", "line", "water", "good", "near", "bad"];
   return Object.fromEntries(names.map((name) => [name, style.getPropertyValue(`--${name}`).trim()]));
 }
 

@@ -159,6 +159,7 @@ export const text = {
       bad: "Something is wrong",
       none: "Not all is known",
     },
+    nothing: "How things stand is not known",
     parts: { floor: "Floor", fridge: "Fridge", ground: "Ground", doors: "Doors", sensors: "Sensors" },
     levels: { good: "well", near: "so-so", bad: "wrong", none: "not known" },
   },
@@ -272,10 +273,11 @@ export const text = {
     unreadable: "The coach's answer cannot be read.",
     truncated: "There was more than fits; this is the latest of it.",
     between: (axis, least, most) => `${axis}: between ${least} and ${most}.`,
+    always: (axis, words) => `${axis}: ${words}.`,
     at: (when, side, angle) => `${when}: ${side} ${angle}`,
     key:
       "Thick: the mean. Shaded: least and most. Dashed: what this stay asks. Full lines: a fridge's"
-      + " limits. Triangles: alerts. Where nothing is drawn, nothing is known.",
+      + " limits. Dotted: where the trend leads. Triangles: alerts. Where nothing is drawn, nothing is known.",
     rate: (rate, width) => `${rate}, give or take ${width}`,
     toLimit: (hours, soonest, latest) =>
       `First limit in about ${hours}, between ${soonest} and ${latest} in nine of ten cases`,

@@ -13,7 +13,8 @@ export function showWell(view) {
   setHidden(byId("well"), items.length === 0);
   const level = overall(view, items);
   setData(byId("well-words"), "level", level);
-  setText(byId("well-words"), text.well.words[level]);
+  const nothing = items.every((item) => item.level === "none");
+  setText(byId("well-words"), nothing ? text.well.nothing : text.well.words[level]);
   keyed(
     byId("well-list"),
     items,
@@ -25,7 +26,7 @@ export function showWell(view) {
       setData(row, "level", item.level);
       setText(state, `: ${text.well.levels[item.level]}`);
       // The sign says it; who does not see it still hears it.
-      state.className = item.level === "good" ? "unseen" : "";
+      state.className = item.level === "good" || item.level === "none" ? "unseen" : "";
     },
   );
 }

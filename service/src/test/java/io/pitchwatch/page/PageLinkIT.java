@@ -29,7 +29,7 @@ class PageLinkIT extends OnThePage {
     browser().awaitText("#fridge-list", "Last known: inside its limits");
     browser().awaitText("#door-list", "Last known: stays where it is put");
     assertEquals("none", level("#fridge-list li"));
-    browser().awaitText("#well-words", "Not all is known");
+    browser().awaitText("#well-words", "How things stand is not known");
     assertFalse(browser().text("#link").contains("Live"));
     coach().put("$state", "ready");
     browser().awaitText("#verdict", "Level enough");

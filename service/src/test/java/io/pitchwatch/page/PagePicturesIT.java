@@ -133,7 +133,7 @@ class PagePicturesIT extends OnThePage {
 
   /** One card, wherever it stands. */
   private static void takeCard(String name, String css, int width) throws IOException {
-    browser().size(width, TALLEST);
+    browser().size(width, 2 * TALLEST);
     // Two frames: the plots follow the width in the first, and are drawn in the second.
     browser()
         .driver()
