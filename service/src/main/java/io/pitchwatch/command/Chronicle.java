@@ -31,7 +31,6 @@ final class Chronicle {
   static final String RAISED = "raised";
 
   static final String RETURNED = "returned";
-  static final String ZERO = "zero";
 
   private final History history;
   private final Executor clerk;
@@ -68,11 +67,6 @@ final class Chronicle {
       Minute row = Minute.of(minute.get(), wallSeconds(minute.get().atNanos()), marks(report));
       clerk.execute(() -> history.add(row).ifPresent(this::tell));
     }
-  }
-
-  /** Notes that a zero was taken. */
-  void noteZero(String sensor, long nowNanos) {
-    note(ZERO, sensor, "", nowNanos);
   }
 
   private void noteAlerts(Report report) {

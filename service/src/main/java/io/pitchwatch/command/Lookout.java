@@ -51,7 +51,8 @@ final class Lookout implements AutoCloseable {
             SensorPosts.groundModel(config),
             store.kept().visit(startNanos).orElseGet(() -> VisitState.atStart(startNanos)));
     keeper.recallAlarms(store.kept().alarms(), startNanos);
-    watch = new Watch(SensorPosts.of(config, buses, store.kept()), keeper, store.kept());
+    Historian historian = new Historian(config.coach(), store.history(), around.clerk(), clock);
+    watch = new Watch(SensorPosts.of(config, buses, store.kept()), keeper, store.kept(), historian);
     Audience audience = around.audience();
     Chronicle chronicle =
         new Chronicle(store.history(), around.clerk(), clock.wall(), audience::say);
@@ -63,8 +64,7 @@ final class Lookout implements AutoCloseable {
             clock.nanos(),
             nanos -> clock.wall().apply(nanos).toString(),
             audience::say);
-    rounds =
-        new Rounds(watch.posts(), keeper, new Outlet(keeper, store.kept(), chronicle, audience));
+    rounds = new Rounds(watch.posts(), keeper, new Outlet(watch, chronicle, audience));
   }
 
   /** What was found wrong with the store when it was opened. */

@@ -7,6 +7,7 @@ import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
 import io.pitchwatch.mqtt.homie.LogLevel;
 import io.pitchwatch.mqtt.tree.Commands;
+import io.pitchwatch.mqtt.tree.HistoryRequest;
 import io.pitchwatch.store.Kept;
 import io.pitchwatch.store.Written;
 import io.pitchwatch.visit.Laid;
@@ -14,6 +15,7 @@ import io.pitchwatch.visit.Spots;
 import io.pitchwatch.visit.VisitEvent;
 import io.pitchwatch.visit.Watchkeeper;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.LongFunction;
 import java.util.function.LongSupplier;
 
@@ -26,6 +28,7 @@ final class Orders implements Commands {
   private final Watchkeeper keeper;
   private final SensorPost post;
   private final Kept kept;
+  private final Historian historian;
   private final Spots spots = new Spots();
   private final LongSupplier clock;
   private final LongFunction<String> date;
@@ -41,6 +44,7 @@ final class Orders implements Commands {
     this.keeper = watch.keeper();
     this.post = watch.posts().get(0);
     this.kept = watch.kept();
+    this.historian = watch.historian();
     this.clock = clock;
     this.date = date;
     this.answer = answer;
@@ -78,6 +82,7 @@ final class Orders implements Commands {
           if (outcome instanceof ZeroOutcome.Taken taken) {
             post.use(taken.zero());
             lasting(kept.keepZero(post.id(), taken.zero()));
+            historian.noteZero(post.id(), nowNanos);
             answer.accept(LogLevel.INFO, "the floor as it stands now is level: zero taken");
           } else {
             String reason = ((ZeroOutcome.Refused) outcome).reason();
@@ -111,6 +116,11 @@ final class Orders implements Commands {
           long lastsNanos = (long) (minutes * NANOS_PER_MINUTE);
           heed("shelve", keeper.shelve(alertId, lastsNanos, clock.getAsLong()));
         });
+  }
+
+  @Override
+  public void history(HistoryRequest request, Consumer<byte[]> found) {
+    historian.answer(request, found);
   }
 
   private void heed(String what, AlarmOutcome outcome) {

@@ -16,15 +16,17 @@ final class Outlet implements Consumer<Report> {
 
   private final Watchkeeper keeper;
   private final Kept kept;
+  private final Historian historian;
   private final Chronicle chronicle;
   private final Audience audience;
   private final Map<String, String> troubles = new HashMap<>();
   private @Nullable Phase phase;
   private int alarmChanges;
 
-  Outlet(Watchkeeper keeper, Kept kept, Chronicle chronicle, Audience audience) {
-    this.keeper = keeper;
-    this.kept = kept;
+  Outlet(Watch watch, Chronicle chronicle, Audience audience) {
+    this.keeper = watch.keeper();
+    this.kept = watch.kept();
+    this.historian = watch.historian();
     this.chronicle = chronicle;
     this.audience = audience;
   }
@@ -39,6 +41,7 @@ final class Outlet implements Consumer<Report> {
       alarmChanges = keeper.alarmChanges();
       kept.keepAlarms(keeper.rememberAlarms(report.atNanos()));
     }
+    historian.heard(report);
     chronicle.take(report, keeper.minute());
     report.sensors().forEach(this::tellHealth);
     audience.hear(report);

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
       RunCommand.class,
       DemoCommand.class,
       RehearseCommand.class,
+      HistoryCommand.class,
       CheckCommand.class,
       RecordCommand.class,
       DoctorCommand.class

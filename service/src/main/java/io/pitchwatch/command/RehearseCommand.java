@@ -20,14 +20,16 @@ import picocli.CommandLine.Spec;
     name = "rehearse",
     mixinStandardHelpOptions = true,
     description = {
-      "Runs the whole service against the simulated coach on virtual time, as fast as it goes,",
-      "and prints the timeline of what it would have published and alerted.",
+      "Runs the whole service against the simulated coach on virtual time, as fast as",
+      "it goes, and prints the timeline of what it would have published and alerted.",
       "The same scenario gives the same output, byte for byte."
     },
     footer = {
       "",
-      "floor/taken-at is left out: every line has its time. Progress and speed go to standard error.",
-      "Exit codes: 0 played to its end, whatever was alerted; 2 no such scenario, or it has faults."
+      "floor/taken-at is left out: every line has its time. Progress and speed go to",
+      "standard error.",
+      "Exit codes: 0 played to its end, whatever was alerted; 2 no such scenario, or it",
+      "has faults."
     })
 final class RehearseCommand implements Callable<Integer> {
 

@@ -10,8 +10,9 @@ import java.util.List;
  * @param posts the sensors; the first is the one that is believed
  * @param keeper makes reports of what they say
  * @param kept what must last
+ * @param historian answers what people ask about the history
  */
-record Watch(List<SensorPost> posts, Watchkeeper keeper, Kept kept) {
+record Watch(List<SensorPost> posts, Watchkeeper keeper, Kept kept, Historian historian) {
 
   /** Copies the list. */
   Watch {

@@ -1,6 +1,7 @@
 package io.pitchwatch.mqtt;
 
 import io.pitchwatch.mqtt.check.CheckDesk;
+import io.pitchwatch.mqtt.check.HistoryDesk;
 import io.pitchwatch.mqtt.homie.DeviceState;
 import io.pitchwatch.mqtt.homie.DeviceTopics;
 import io.pitchwatch.mqtt.homie.LogLevel;
@@ -32,6 +33,7 @@ final class LinkLoop {
   private final Voice voice;
   private final CommandDesk commands;
   private final CheckDesk checks;
+  private final HistoryDesk histories;
   private final HubLink hubs;
   private final LinkLog log;
   private final Connection connection;
@@ -44,6 +46,7 @@ final class LinkLoop {
     voice = new Voice(tree, topics, hubs, parts.clock().wall());
     commands = new CommandDesk(tree, topics, parts.commands(), voice.display());
     checks = new CheckDesk(tree, topics, settings.announce(), parts.clock().wall());
+    histories = new HistoryDesk(topics, settings.announce(), parts.commands(), wake);
     log = new LinkLog(topics, outbox);
     connection = new Connection(parts, topics, new Mail(inbox, outbox, log), wake);
   }
@@ -63,6 +66,7 @@ final class LinkLoop {
     report.ifPresent(r -> sayNews(r, nowNanos));
     read(nowNanos);
     report.ifPresent(r -> checks.answer(r, nowNanos, outbox::put));
+    histories.answer(outbox::put);
     connection.keep(voice, wanted(), nowNanos);
   }
 
@@ -74,6 +78,7 @@ final class LinkLoop {
   private List<Filter> wanted() {
     List<Filter> wanted = new ArrayList<>(commands.filters());
     wanted.add(new Filter(topics.check().text(), 1));
+    wanted.add(new Filter(topics.history().text(), 1));
     wanted.addAll(hubs.filters());
     return wanted;
   }
@@ -97,22 +102,23 @@ final class LinkLoop {
       return;
     }
     boolean check = arrival.topic().equals(topics.check().text());
-    if (!check && !commands.knows(arrival.topic())) {
+    boolean history = arrival.topic().equals(topics.history().text());
+    if (!check && !history && !commands.knows(arrival.topic())) {
       return;
     }
     if (arrival.retained()) {
       log.complain(arrival.topic() + " ignored: it was sent to stand; commands are not", nowNanos);
       return;
     }
-    Ruling ruling = check ? checks.take(arrival) : take(arrival);
+    Ruling ruling = check ? checks.take(arrival) : take(arrival, history);
     if (ruling instanceof Ruling.Refused refused) {
       log.complain(arrival.topic() + " refused: " + refused.why(), nowNanos);
     }
   }
 
-  private Ruling take(Arrival arrival) {
+  private Ruling take(Arrival arrival, boolean history) {
     try {
-      return commands.take(arrival, outbox::put);
+      return history ? histories.take(arrival) : commands.take(arrival, outbox::put);
     } catch (RuntimeException e) {
       LinkLog.local(LogLevel.ERROR, "command failed: " + e);
       return new Ruling.Refused("the service could not take it");

@@ -12,7 +12,7 @@ import java.util.function.Consumer;
  * memory card is the number of writes and not their size; a kill or a power cut takes the minutes
  * since the last write. Not thread-safe.
  */
-public final class History {
+public final class History implements HistorySource {
 
   /** Minutes that are written together. */
   public static final int BATCH = 6;
@@ -146,5 +146,15 @@ public final class History {
   /** Brings the events of the query's time in the order in which they happened. */
   public Optional<Trouble> eachEvent(HistoryQuery query, Consumer<HistoryEvent> sink) {
     return database.read(open -> HistoryRows.eachEvent(open, query, sink));
+  }
+
+  @Override
+  public Optional<String> rows(HistoryQuery query, Consumer<HistoryRow> sink) {
+    return each(query, sink).map(Trouble::text);
+  }
+
+  @Override
+  public Optional<String> events(HistoryQuery query, Consumer<HistoryEvent> sink) {
+    return eachEvent(query, sink).map(Trouble::text);
   }
 }

@@ -65,6 +65,18 @@ record Schema(
     }
   }
 
+  /**
+   * Makes sure that a file, which is only read, is what it should be.
+   *
+   * @throws SQLException if it is not ours, damaged, or of another version
+   */
+  void check(Connection open) throws SQLException {
+    Sql.run(open, "PRAGMA busy_timeout=" + BUSY_MILLIS);
+    if (checkedVersion(open) != versions.size()) {
+      throw new SQLException("an older Pitchwatch made it; start this one once");
+    }
+  }
+
   private int checkedVersion(Connection open) throws SQLException {
     long version = Sql.number(open, "PRAGMA user_version");
     boolean anew = version == 0 && Sql.number(open, "SELECT count(*) FROM sqlite_schema") == 0;

@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Properties;
 import org.sqlite.JDBC;
+import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteJDBCLoader;
 
 /** Connections, and short statements without parameters. */
@@ -20,6 +21,17 @@ final class Sql {
    * @throws SQLException also if the native library cannot be loaded
    */
   static Connection open(String name) throws SQLException {
+    return connect(name, new Properties());
+  }
+
+  /** Opens a file that is only read. */
+  static Connection openToRead(String file) throws SQLException {
+    SQLiteConfig config = new SQLiteConfig();
+    config.setReadOnly(true);
+    return connect(file, config.toProperties());
+  }
+
+  private static Connection connect(String name, Properties properties) throws SQLException {
     try {
       SQLiteJDBCLoader.initialize();
     } catch (Exception | LinkageError e) {
@@ -28,7 +40,7 @@ final class Sql {
               + " where programs may be run",
           e);
     }
-    return JDBC.createConnection("jdbc:sqlite:" + name, new Properties());
+    return JDBC.createConnection("jdbc:sqlite:" + name, properties);
   }
 
   static void run(Connection open, String sql) throws SQLException {

@@ -13,6 +13,12 @@ import java.util.function.LongSupplier;
  */
 public final class Store implements AutoCloseable {
 
+  /** Name of the history's file. */
+  static final String HISTORY = "history.db";
+
+  /** Name of the directory for SQLite's native code. */
+  static final String NATIVE = "native";
+
   private final KeptFile keptFile;
   private final Database historyFile;
   private final Kept kept;
@@ -50,16 +56,12 @@ public final class Store implements AutoCloseable {
    */
   public static Opening open(Path directory, long startNanos, LongSupplier wallSeconds) {
     Path absolute = directory.toAbsolutePath();
-    NativeLibrary.keepIn(absolute.resolve("native"));
+    NativeLibrary.keepIn(absolute.resolve(NATIVE));
     List<Trouble> troubles = new ArrayList<>();
     KeptFile kept = KeptFile.open(absolute.resolve("kept.db"), wallSeconds, troubles);
     Database history =
         Database.open(
-            absolute.resolve("history.db"),
-            HistoryTables.SCHEMA,
-            file -> {},
-            wallSeconds,
-            troubles);
+            absolute.resolve(HISTORY), HistoryTables.SCHEMA, file -> {}, wallSeconds, troubles);
     return new Opening(new Store(kept, history, startNanos), troubles);
   }
 

@@ -1,5 +1,6 @@
 package io.pitchwatch.command;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,9 +11,11 @@ import io.pitchwatch.mqtt.Await;
 import io.pitchwatch.mqtt.BrokerProcess;
 import io.pitchwatch.mqtt.Mosquitto;
 import io.pitchwatch.mqtt.Observer;
+import io.pitchwatch.mqtt.Schemas;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,6 +82,26 @@ class ServiceRestartIT {
             () -> Math.abs(number(observer, "floor/roll")) < 0.3);
         assertTrue(Math.abs(number(observer, "floor/pitch")) < 0.3, "pitch");
       }
+    }
+  }
+
+  @Test
+  void theHistoryIsThereForWhoAsks() throws Exception {
+    Path scenario = Files.writeString(directory.resolve("site.toml"), SITE);
+    try (BrokerProcess broker =
+            new Mosquitto(Files.createDirectory(directory.resolve("broker"))).start();
+        Observer observer = broker.dashboard().hear(ROOT + "#");
+        Service service = start(config(broker), scenario)) {
+      observer.awaitLast(ROOT + "floor/state", "steady");
+      observer.publish(ROOT + "upkeep/zero/set", "now");
+      observer.awaitPart(ROOT + "$log/info", "zero taken");
+      observer.publish(ROOT + "upkeep/history/set", "{\"reply\": \"me\"}");
+      String answer = ROOT + "upkeep/history/answer/me";
+      Await.until("an answer", () -> observer.last(answer).isPresent());
+      String document = observer.last(answer).orElseThrow();
+      assertEquals(List.of(), Schemas.faults("history", document));
+      assertTrue(document.contains("\"tolerance\":0.5"), document);
+      assertTrue(service.page().isEmpty(), "no page was asked for");
     }
   }
 

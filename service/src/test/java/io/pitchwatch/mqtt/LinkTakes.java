@@ -35,6 +35,19 @@ abstract class LinkTakes extends LinkBench {
   }
 
   @Test
+  void historyIsSentToTheTokenOfWhoAsked() throws Exception {
+    CoachLink link = link(broker.settings());
+    link.publish(Heron.parked(0, 0));
+    ledger.await("ready");
+    Observer observer = dashboard();
+    observer.publish(BASE + "upkeep/history/set", "{\"hours\": 6, \"reply\": \"page-1\"}");
+    observer.awaitLast(BASE + "upkeep/history/answer/page-1", "{}");
+    observer.publish(BASE + "upkeep/history/set", "{\"hours\": 6}");
+    observer.awaitPart(WARN, "needs a response topic (MQTT 5), or a reply");
+    assertEquals(List.of("ready", "history 6.0"), ledger.entries());
+  }
+
+  @Test
   void aRetainedCommandIsIgnoredAndSaid() throws Exception {
     Observer observer = dashboard();
     observer.publish(BASE + "visit/stay/set", "season".getBytes(StandardCharsets.UTF_8), 1, true);

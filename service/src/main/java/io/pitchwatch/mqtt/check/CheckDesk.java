@@ -16,7 +16,6 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.LongFunction;
-import java.util.stream.Stream;
 
 /** Takes the questions of the remote check and answers each once something newer was read. */
 public final class CheckDesk {
@@ -29,11 +28,10 @@ public final class CheckDesk {
    */
   static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(2);
 
-  private static final int LONGEST_TOPIC = 256;
   private static final int LONGEST_CORRELATION = 1024;
 
   private final DeviceTree tree;
-  private final List<Topic> closed;
+  private final AnswerTopics answerTopics;
   private final LongFunction<Instant> wall;
   private final ArrayDeque<Question> waiting = new ArrayDeque<>();
 
@@ -48,8 +46,7 @@ public final class CheckDesk {
   public CheckDesk(
       DeviceTree tree, DeviceTopics topics, List<String> hubPrefixes, LongFunction<Instant> wall) {
     this.tree = tree;
-    this.closed =
-        Stream.concat(Stream.of(topics.root()), hubPrefixes.stream().map(Topic::new)).toList();
+    this.answerTopics = AnswerTopics.outside(topics, hubPrefixes);
     this.wall = wall;
   }
 
@@ -61,13 +58,9 @@ public final class CheckDesk {
     if (waiting.size() == MOST_WAITING) {
       return new Ruling.Refused(MOST_WAITING + " checks wait already");
     }
-    Optional<Topic> answerTo = permitted(arrival.responseTopic().get());
+    Optional<Topic> answerTo = answerTopics.permitted(arrival.responseTopic().get());
     if (answerTo.isEmpty()) {
-      return new Ruling.Refused(
-          "the response topic must be a topic without wildcards, at most "
-              + LONGEST_TOPIC
-              + " characters, outside of "
-              + closed);
+      return new Ruling.Refused(answerTopics.allowed());
     }
     if (arrival.correlation().map(Payload::length).orElse(0) > LONGEST_CORRELATION) {
       return new Ruling.Refused(
@@ -75,19 +68,6 @@ public final class CheckDesk {
     }
     waiting.add(new Question(answerTo.get(), arrival.correlation(), arrival.atNanos()));
     return new Ruling.Accepted();
-  }
-
-  /** A stranger's wish must not make us speak where others take our word for ours. */
-  private Optional<Topic> permitted(String text) {
-    if (text.length() > LONGEST_TOPIC || text.startsWith("$")) {
-      return Optional.empty();
-    }
-    try {
-      Topic topic = new Topic(text);
-      return closed.stream().anyMatch(topic::isWithin) ? Optional.empty() : Optional.of(topic);
-    } catch (IllegalArgumentException e) {
-      return Optional.empty();
-    }
   }
 
   /**

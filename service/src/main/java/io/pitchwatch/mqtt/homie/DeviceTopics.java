@@ -92,4 +92,19 @@ public record DeviceTopics(String tree, String device) {
   public Topic check() {
     return new Topic(base() + "/upkeep/check/set");
   }
+
+  /** Where requests for the history arrive. */
+  public Topic history() {
+    return new Topic(base() + "/upkeep/history/set");
+  }
+
+  /**
+   * Where the answer to a request goes that names a token.
+   *
+   * @param token of a-z, 0-9 and -
+   * @throws IllegalArgumentException if it is not
+   */
+  public Topic historyAnswer(String token) {
+    return new Topic(base() + "/upkeep/history/answer/" + Ids.require("reply", token));
+  }
 }

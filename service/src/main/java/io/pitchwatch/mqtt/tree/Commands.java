@@ -3,6 +3,7 @@ package io.pitchwatch.mqtt.tree;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.visit.Laid;
+import java.util.function.Consumer;
 
 /**
  * What people ask of the service through the broker, already checked.
@@ -41,4 +42,12 @@ public interface Commands {
    * @param minutes for how long, from now; 0 ends it
    */
   void shelve(String alertId, double minutes);
+
+  /**
+   * Looks something up in the history.
+   *
+   * @param answer takes the document (docs/schemas/history.json), UTF-8 JSON, from any thread; it
+   *     is called once, or never when the service ends before
+   */
+  void history(HistoryRequest request, Consumer<byte[]> answer);
 }

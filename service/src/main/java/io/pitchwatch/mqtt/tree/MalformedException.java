@@ -3,7 +3,7 @@ package io.pitchwatch.mqtt.tree;
 /**
  * A document that is not what it should be; the message says what was found and what is allowed.
  */
-final class MalformedException extends Exception {
+public final class MalformedException extends Exception {
 
   private static final long serialVersionUID = 1;
 

@@ -23,6 +23,8 @@ class RightsTest {
     "homie/5/heron/$alert/x,               true,  false",
     "homie/5/heron/visit/stay/set,         true,  true",
     "homie/5/heron/upkeep/check/set,       true,  true",
+    "homie/5/heron/upkeep/history/set,     true,  true",
+    "homie/5/heron/upkeep/history/answer/x, true, false",
     "homie/5/heron/$alert/x/set,           true,  false",
     "homie/5/heron/visit/set,              true,  false",
     "homie/5/heron/visit/stay/set/set,     true,  false",
