@@ -1,0 +1,45 @@
+package io.pitchwatch.levelling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.pitchwatch.levelling.WheelPlanner.PitchRange;
+import io.pitchwatch.levelling.WheelPlanner.Task;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The planner beside an enumeration of every plan, on random coaches with a handful of pieces: 600,
+ * or 20,000 with {@code -Dpitchwatch.full=true}; other ones with {@code -Dpitchwatch.seed=N}.
+ */
+class WheelPlannerPropertyTest {
+
+  private static final long SEED = Long.getLong("pitchwatch.seed", 0);
+  private static final int CASES = Boolean.getBoolean("pitchwatch.full") ? 20_000 : 600;
+
+  @Test
+  void noPlanAtAllIsBetter() {
+    for (long seed = SEED; seed < SEED + CASES; seed++) {
+      // Nine pieces under six stations are a matter of seconds; two of three coaches have fewer.
+      Site site = new RandomSites(seed, 3, 4 + (int) (seed % 6)).next();
+      boolean ends = site.coach().jackPairs().isEmpty();
+      WheelPlan plan = plan(site, ends ? Task.ALL : Task.SIDES);
+      String where = "-Dpitchwatch.seed=" + seed + " " + site + " " + plan;
+
+      assertEquals(List.of(), PlanInspection.faults(site, plan), where);
+      WheelPlannerOracle.Best best = WheelPlannerOracle.best(site, ends);
+      assertEquals(best.excessHundredths(), plan.excessHundredths(), where);
+      assertEquals(best.pieces(), plan.pieces(), where);
+      assertEquals(best.leanRad(), lean(plan, ends), 1e-9, where);
+      assertEquals(best.tallestMm(), PlanInspection.tallestMm(plan), 1e-5, where);
+    }
+  }
+
+  private static WheelPlan plan(Site site, Task task) {
+    return new WheelPlanner(site).plan(task, PitchRange.ANY, plan -> true).orElseThrow();
+  }
+
+  private static double lean(WheelPlan plan, boolean ends) {
+    double roll = Math.abs(plan.after().rollRad());
+    return ends ? Math.max(roll, Math.abs(plan.after().pitchRad())) : roll;
+  }
+}
