@@ -19,6 +19,7 @@ final class PageFiles {
           "app.js",
           "arrange.js",
           "cards.js",
+          "care.js",
           "commands.js",
           "connection.js",
           "dom.js",

@@ -10,6 +10,7 @@ import { StayChooser, Taste, showDescribed, tellAt, wireZero } from "./setup.js"
 import { arrange } from "./arrange.js";
 import { showLaid, showPlan } from "./plancard.js";
 import { showCards } from "./cards.js";
+import { showCare } from "./care.js";
 import { showWell } from "./wellcard.js";
 import { toGo } from "./togo.js";
 import { showFloor } from "./floorcard.js";
@@ -179,6 +180,7 @@ class Page {
       onQuiet: (id) =>
         this.#ask("upkeep/shelve", JSON.stringify({ alert: id, minutes: 60 }), "alert-answer"),
     });
+    showCare(view, (...asked) => this.#ask(...asked));
     this.stay.show(view);
     setHidden(byId("history"), !view.heard);
     setHidden(byId("mark"), view.phase !== "arriving");

@@ -5,11 +5,16 @@ import { line } from "./values.js";
 import { text } from "./text.js";
 
 const WAIT_MS = 8000;
+/** What came of an accepted command follows its echo within the coach's next round. */
+const LISTEN_MS = 4000;
 const REFUSAL = /^\S+\/set refused: (.+)$/;
+/** "zero: the floor is level now", "align front up refused: the floor is moving". */
+const OUTCOME = /^([a-z]+)(?: [a-z ]+?)??( refused)?: (.+)$/;
 
 export class Commands {
   #publish;
   #pending = new Map();
+  #echoed = new Map();
 
   /** `publish(path, payload)` returns whether it was sent. */
   constructor(publish) {
@@ -45,7 +50,10 @@ export class Commands {
   /** Looks at every message that arrives live: is it an answer? */
   heard(path, payload) {
     if (this.#pending.get(path)?.payload === payload) {
+      this.#listen(path);
       this.#settle(path, text.ask.done, "done");
+    } else if (path.startsWith("$log/") && this.#outcome(path, line(payload) ?? "")) {
+      return;
     } else if (path === "$log/warn" && this.#pending.size > 0) {
       const why = line(payload) ?? "";
       for (const waiting of [...this.#pending.keys()]) {
@@ -54,6 +62,26 @@ export class Commands {
         }
       }
     }
+  }
+
+  #listen(path) {
+    const { tell } = this.#pending.get(path);
+    this.#echoed.set(path.split("/").pop(), { tell, until: performance.now() + LISTEN_MS });
+  }
+
+  /** Whether a line of the coach's log says what came of a command that it took. */
+  #outcome(path, words) {
+    const [, name, refused, said] = OUTCOME.exec(words) ?? [];
+    const waiting = this.#echoed.get(name);
+    if (!waiting || waiting.until < performance.now()) {
+      return false;
+    }
+    if (refused || path === "$log/warn") {
+      waiting.tell(text.ask.refused(said), "failed");
+    } else {
+      waiting.tell(text.ask.said(said), "done");
+    }
+    return true;
   }
 
   #settle(path, words, outcome) {

@@ -48,6 +48,7 @@ export class Model {
       twist: number(tree.text("frame/twist"), -90, 90),
       sensors: tree.names("sensor-").map((id) => this.#sensor(id)),
       alerts: tree.names("$alert/").map((id) => ({ id, text: line(tree.text(`$alert/${id}`)) })),
+      care: care(json(tree.text("upkeep/guide"))),
       stay: oneOf(tree.text("visit/stay"), ["overnight", "stay", "season"]),
       surface: oneOf(
         tree.text("visit/surface"),
@@ -142,6 +143,14 @@ export class Model {
       noise: number(tree.text(`sensor-${id}/noise`), 0, 90),
     };
   }
+}
+
+/** How far somebody is with looking after the sensors, in the coach's words; null if unheard of. */
+function care(guide) {
+  const task = oneOf(guide?.task, ["none", "calibrate", "reversal", "align"]);
+  return task === null
+    ? null
+    : { task, said: line(guide.said), next: line(guide.next), undo: line(guide.undo) };
 }
 
 const MOST_MM = 10_000;

@@ -241,6 +241,7 @@ export const text = {
   ask: {
     asked: "Asking the coach…",
     done: "The coach has taken it.",
+    said: (words) => `The coach has taken it: ${words}`,
     refused: (why) => `The coach refused: ${why}`,
     noAnswer: "The coach did not answer. This account may only be allowed to read.",
     noLink: "Not sent: there is no connection.",
@@ -320,7 +321,7 @@ export const text = {
     },
     zero: {
       heading: "Zero",
-      why: "Tells the sensor that the floor, as it stands now, is level. The zero used before is lost.",
+      why: "Tells the sensor that the floor, as it stands now, is level.",
       start: "Set the zero…",
       question: "Is the floor level now?",
       detail:
@@ -328,6 +329,60 @@ export const text = {
         + " Every lean shown from here on is measured from this.",
       yes: "It is level: set the zero",
       no: "Leave the zero as it is",
+    },
+  },
+
+  care: {
+    heading: "Looking after the sensor",
+    next: (words) => `Next: ${words}`,
+    undo: "Undo the last change",
+    undoTo: (before) => `An undo goes back to: ${before}.`,
+    tasks: {
+      reversal: {
+        name: "Zero without a level",
+        why: "Two readings, the coach turned round between them: what the ground leans falls out.",
+        how: [
+          "Stand still on firm ground and take the first reading.",
+          "Turn the coach end for end, wheels in the same tracks.",
+          "Take the second reading.",
+        ],
+        steps: {
+          first: "Take the first reading",
+          second: "Take the second reading",
+          cancel: "Give up the reversal",
+        },
+      },
+      align: {
+        name: "Heading of the sensor's board",
+        why: "A board mounted askew makes front to back look like side to side. Do it after the zero.",
+        how: [
+          "Stand still and take the reading before.",
+          "Raise one end by its jacks alone, both sides alike, by a degree or more.",
+          "Say which end went up.",
+        ],
+        steps: {
+          before: "Take the reading before",
+          "front-up": "The front went up",
+          "rear-up": "The rear went up",
+          cancel: "Give up the heading",
+        },
+      },
+      calibrate: {
+        name: "Calibrate the sensor in the hand",
+        why:
+          "Once, before the board is fastened: it forgets zero and heading, and the floor is not"
+          + " known while it goes on.",
+        how: [
+          "Begin, and hold the board still for two seconds in each way that is asked for.",
+          "Each is taken by itself; what is still wanted is said here.",
+          "Accept when the coach offers it.",
+        ],
+        steps: {
+          start: "Begin the calibration",
+          accept: "Accept the calibration",
+          cancel: "Give up the calibration",
+        },
+      },
     },
   },
 

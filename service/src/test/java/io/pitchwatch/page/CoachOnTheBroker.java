@@ -74,6 +74,13 @@ final class CoachOnTheBroker implements AutoCloseable, MqttCallback {
     return this;
   }
 
+  /** Says something on its log. */
+  void log(String level, String words) throws MqttException {
+    client
+        .publish(BASE + "$log/" + level, words.getBytes(StandardCharsets.UTF_8), 1, false)
+        .waitForCompletion(WAIT_MS);
+  }
+
   /** A floor read just now. */
   CoachOnTheBroker floor(String roll, String pitch, String state, String verdict)
       throws MqttException {

@@ -59,6 +59,49 @@ class PageVisitIT extends OnThePage {
     assertEquals(List.of("upkeep/zero/set now"), coach().commands());
   }
 
+  /** The echo says that a command was taken, the log what came of it. */
+  @Test
+  void zeroThatWasTakenAndThenRefusedIsToldSo() throws Exception {
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().press("#zero");
+    browser().find("#zero-question button[value=yes]").click();
+    browser().awaitText("#zero-answer", "The coach has taken it");
+    coach().log("warn", "zero refused: the floor is unsettled; zero needs it steady");
+    browser().awaitText("#zero-answer", "The coach refused: the floor is unsettled");
+  }
+
+  @Test
+  void coachLeadsThroughAReversalAndBack() throws Exception {
+    coach().put("upkeep/guide", guide("none", "", "", ""));
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().press("#care-ways details:nth-child(1) summary");
+    assertTrue(browser().text("#care-ways").contains("Turn the coach end for end"));
+    browser().press("#care-ways details:nth-child(1) button");
+    browser().awaitText("#care-answer", "The coach has taken it");
+    coach().put("upkeep/guide", guide("reversal", "first reading taken", "turn the coach", ""));
+    browser().awaitText("#care-said", "First reading taken.");
+    browser().awaitText("#care-next", "Next: Turn the coach.");
+    assertFalse(browser().find("#care-ways").isDisplayed());
+    browser().press("#care-steps button:nth-child(1)");
+    browser().awaitText("#care-answer", "The coach has taken it");
+    coach().log("info", "reversal second: zero taken");
+    browser().awaitText("#care-answer", "The coach has taken it: zero taken");
+    coach().put("upkeep/guide", guide("none", "zero taken", "", "zero none"));
+    browser().awaitText("#care-undo-words", "An undo goes back to: zero none.");
+    browser().press("#care-undo");
+    browser()
+        .wait(
+            "three commands", () -> coach().commands().size() == 3, () -> coach().commands() + "");
+    assertEquals(
+        List.of("upkeep/reversal/set first", "upkeep/reversal/set second", "upkeep/undo/set now"),
+        coach().commands());
+  }
+
+  private static String guide(String task, String said, String next, String undo) {
+    return "{\"task\":\"%s\",\"said\":\"%s\",\"next\":\"%s\",\"undo\":\"%s\"}"
+        .formatted(task, said, next, undo);
+  }
+
   @Test
   void alertComesFirstAndCanBeAcknowledgedAndQuieted() throws Exception {
     coach().put("$alert/fridge-galley", "Fridge galley is outside its limits.");
