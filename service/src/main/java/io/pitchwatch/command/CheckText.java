@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import io.pitchwatch.attitude.Lean;
-import io.pitchwatch.visit.FloorText;
+import io.pitchwatch.attitude.LeanText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
@@ -70,7 +70,7 @@ final class CheckText {
                 leaves.getOrDefault("/coach", "coach"),
                 leaf("floor", "verdict", "value"),
                 leaf("floor", "state", "value"),
-                FloorText.of(lean)));
+                LeanText.of(lean)));
     for (Map.Entry<String, String> leaf : leaves.entrySet()) {
       String[] parts = leaf.getKey().split("/", -1);
       if (parts.length == 5 && parts[1].equals("nodes") && parts[4].equals("value")) {

@@ -1,8 +1,8 @@
 package io.pitchwatch.command;
 
+import io.pitchwatch.attitude.LeanText;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorState;
-import io.pitchwatch.visit.FloorText;
 import io.pitchwatch.visit.Phase;
 import io.pitchwatch.visit.Report;
 import java.io.PrintWriter;
@@ -31,7 +31,7 @@ final class Commentary implements Consumer<Report> {
     }
     FloorState state = report.floor().state();
     // While it moves the lean changes all the time; only rest is worth a line of figures.
-    String lean = state == FloorState.STEADY ? FloorText.of(report.floor().lean()) : "";
+    String lean = state == FloorState.STEADY ? LeanText.of(report.floor().lean()) : "";
     Words now = new Words(state, report.verdict(), report.phase(), lean);
     if (!now.equals(said)) {
       said = now;

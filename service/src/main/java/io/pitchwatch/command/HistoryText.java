@@ -1,8 +1,8 @@
 package io.pitchwatch.command;
 
 import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.attitude.LeanText;
 import io.pitchwatch.store.HistoryRow;
-import io.pitchwatch.visit.FloorText;
 import java.io.PrintWriter;
 import java.time.Instant;
 import java.util.List;
@@ -59,7 +59,7 @@ final class HistoryText {
             Locale.ROOT,
             "%s  %-42s %s",
             time,
-            FloorText.of(lean),
+            LeanText.of(lean),
             marks.isEmpty() ? "" : "[" + marks + "]")
         .stripTrailing();
   }

@@ -26,6 +26,8 @@ import picocli.CommandLine.Spec;
       DemoCommand.class,
       RehearseCommand.class,
       HistoryCommand.class,
+      PlanCommand.class,
+      TurnCommand.class,
       CheckCommand.class,
       RecordCommand.class,
       DoctorCommand.class

@@ -1,6 +1,7 @@
 package io.pitchwatch.visit;
 
 import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.attitude.LeanText;
 import io.pitchwatch.attitude.UpVector;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,13 +36,13 @@ public final class Spots {
         best = i;
       }
     }
-    String here = "spot " + leans.size() + ": " + FloorText.of(lean);
+    String here = "spot " + leans.size() + ": " + LeanText.of(lean);
     if (leans.size() == 1) {
       return here;
     }
     return best == leans.size() - 1
         ? here + "; the best so far"
-        : here + "; spot " + (best + 1) + " is better: " + FloorText.of(leans.get(best));
+        : here + "; spot " + (best + 1) + " is better: " + LeanText.of(leans.get(best));
   }
 
   private double totalRad(int i) {

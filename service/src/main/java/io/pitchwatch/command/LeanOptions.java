@@ -1,0 +1,72 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.coach.Coach;
+import io.pitchwatch.coach.Stay;
+import io.pitchwatch.coach.Surface;
+import io.pitchwatch.levelling.Site;
+import java.util.Arrays;
+import java.util.Locale;
+import picocli.CommandLine.Option;
+
+/** A site given by hand, for the commands that need neither sensor nor broker. */
+final class LeanOptions {
+
+  @Option(
+      names = "--roll",
+      required = true,
+      paramLabel = "DEG",
+      description = "Lean side to side, degrees, -15 to 15; above 0 the right side is low.")
+  double rollDeg;
+
+  @Option(
+      names = "--pitch",
+      required = true,
+      paramLabel = "DEG",
+      description = "Lean front to back, degrees, -15 to 15; above 0 the front is low.")
+  double pitchDeg;
+
+  @Option(
+      names = "--surface",
+      paramLabel = "S",
+      description = "concrete, asphalt, gravel, grass or soft (default: grass).")
+  String surface = "grass";
+
+  @Option(
+      names = "--stay",
+      paramLabel = "K",
+      description = "overnight, stay or season (default: stay).")
+  String stay = "stay";
+
+  @Option(names = "--json", description = "Print one JSON document instead of text.")
+  boolean json;
+
+  /**
+   * The site.
+   *
+   * @throws IllegalArgumentException if an option is out of range
+   */
+  Site site(Coach coach) {
+    Surface on = choose("--surface", surface, Surface.values());
+    return new Site(
+        coach, Lean.ofDegrees(rollDeg, pitchDeg), on, choose("--stay", stay, Stay.values()));
+  }
+
+  private static <E extends Enum<E>> E choose(String option, String word, E[] allowed) {
+    for (E each : allowed) {
+      if (word(each).equals(word)) {
+        return each;
+      }
+    }
+    throw new IllegalArgumentException(
+        option
+            + " is "
+            + word
+            + "; allowed are "
+            + String.join(", ", Arrays.stream(allowed).map(LeanOptions::word).toList()));
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT);
+  }
+}

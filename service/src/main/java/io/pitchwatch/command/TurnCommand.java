@@ -1,0 +1,49 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.config.Config;
+import io.pitchwatch.levelling.Site;
+import io.pitchwatch.levelling.TurnText;
+import io.pitchwatch.levelling.Turning;
+import io.pitchwatch.levelling.Turning.Headings;
+import io.pitchwatch.mqtt.document.TurnDocument;
+import java.io.PrintWriter;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** What turning the coach on the same slope would bring. */
+@Command(
+    name = "turn",
+    mixinStandardHelpOptions = true,
+    description = "Says what turning the coach on the same slope would bring, heading by heading.",
+    footer = {"", "Needs no sensor and no broker. Exit codes: 0 told, 2 wrong input."})
+final class TurnCommand implements Callable<Integer> {
+
+  @Spec CommandSpec spec;
+  @Mixin ConfigOption config;
+  @Mixin LeanOptions lean;
+
+  @Override
+  public Integer call() {
+    PrintWriter err = spec.commandLine().getErr();
+    Optional<Config> read = config.read(err);
+    if (read.isEmpty()) {
+      return ExitCode.NOT_KNOWN;
+    }
+    Site site;
+    try {
+      site = lean.site(read.get().coach());
+    } catch (IllegalArgumentException e) {
+      err.println("turn: " + e.getMessage());
+      return ExitCode.NOT_KNOWN;
+    }
+    Headings headings = Patience.over(err, "planning each heading", () -> Turning.around(site));
+    PrintWriter out = spec.commandLine().getOut();
+    out.print(lean.json ? TurnDocument.of(headings) + "\n" : TurnText.of(headings));
+    out.flush();
+    return ExitCode.GOOD;
+  }
+}

@@ -1,0 +1,160 @@
+package io.pitchwatch.levelling;
+
+import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.coach.Coach;
+import io.pitchwatch.coach.JackPair;
+import io.pitchwatch.coach.LengthText;
+import io.pitchwatch.coach.Pad;
+import io.pitchwatch.levelling.Pads.Foot;
+import io.pitchwatch.levelling.WheelPlanner.PitchRange;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Plans the jacks once it is known what lies under the wheels. */
+final class JackPlanner {
+
+  private final Coach coach;
+  private final Lifting lifting;
+  private final Pads pads;
+
+  JackPlanner(Coach coach) {
+    this.coach = coach;
+    this.lifting = new Lifting(coach);
+    this.pads = new Pads(coach.pads());
+  }
+
+  /** The moves that follow a wheel plan. */
+  JackOutcome plan(WheelPlan wheels) {
+    Lean lean = wheels.after();
+    List<Reason> objections = new ArrayList<>(lifting.objections(lean.pitchRad()));
+    double[] raises = lifting.raisesMm(lean.pitchRad());
+    if (lifting.pairs().size() == 1 && raises[0] == 0) {
+      return new JackOutcome.Planned(List.of(), lean, List.of());
+    }
+    List<Foot> feet = feet(wheels, raises);
+    List<int[]> piles = pads.share(feet);
+    List<JackMove> moves = new ArrayList<>();
+    for (int i = 0; i < raises.length; i++) {
+      moves.add(move(i, raises[i], feet, piles));
+    }
+    for (JackMove move : moves) {
+      JackPair pair = lifting.pairs().get(move.order() - 1);
+      if (move.travelMm().most() > pair.strokeMm() + 1e-6) {
+        objections.add(overStroke(pair, move));
+      }
+    }
+    if (!objections.isEmpty()) {
+      return new JackOutcome.Refused(objections);
+    }
+    Lean after = new Lean(lean.rollRad(), lifting.pitchAfterRad(lean.pitchRad()));
+    return new JackOutcome.Planned(moves, after, remarks(moves));
+  }
+
+  /**
+   * What pitch the wheels may leave so that no tyre hangs and no jack is overloaded.
+   *
+   * @param mostRad pitch beyond which nothing is asked
+   * @return a range around level; from above to if even level is too much
+   */
+  PitchRange allows(double mostRad) {
+    if (!lifting.objections(0).isEmpty()) {
+      return new PitchRange(1, -1);
+    }
+    return new PitchRange(-mostAllowedRad(-mostRad), mostAllowedRad(mostRad));
+  }
+
+  private double mostAllowedRad(double towardsRad) {
+    double allowed = 0;
+    double refused = 1;
+    if (lifting.objections(towardsRad).isEmpty()) {
+      return Math.abs(towardsRad);
+    }
+    // The body's rise over every axle is a straight line in tan|pitch|.
+    for (int i = 0; i < 40; i++) {
+      double middle = (allowed + refused) / 2;
+      if (lifting.objections(middle * towardsRad).isEmpty()) {
+        allowed = middle;
+      } else {
+        refused = middle;
+      }
+    }
+    return allowed * Math.abs(towardsRad);
+  }
+
+  private List<Foot> feet(WheelPlan wheels, double[] raises) {
+    FootGaps gaps = new FootGaps(coach, wheels.wheels());
+    List<Foot> feet = new ArrayList<>();
+    for (int i = 0; i < raises.length; i++) {
+      JackPair pair = lifting.pairs().get(i);
+      Sides gap = gaps.of(pair);
+      feet.add(foot(pair, gap.left(), raises[i]));
+      feet.add(foot(pair, gap.right(), raises[i]));
+    }
+    return feet;
+  }
+
+  private static Foot foot(JackPair pair, double gapMm, double raiseMm) {
+    return new Foot(gapMm, raiseMm, pair.strokeMm(), pair.keepUnderMm(), pair.footMm());
+  }
+
+  private JackMove move(int i, double raiseMm, List<Foot> feet, List<int[]> piles) {
+    int[] left = piles.get(2 * i);
+    int[] right = piles.get(2 * i + 1);
+    Sides padMm = new Sides(pads.heightMm(left), pads.heightMm(right));
+    Sides travelMm =
+        new Sides(
+            feet.get(2 * i).travelMm(padMm.left()), feet.get(2 * i + 1).travelMm(padMm.right()));
+    String id = lifting.pairs().get(i).id();
+    return new JackMove(id, i + 1, raiseMm, padMm, travelMm, piles(left), piles(right));
+  }
+
+  private List<PadPile> piles(int[] counts) {
+    List<PadPile> piles = new ArrayList<>();
+    for (int i = 0; i < counts.length; i++) {
+      if (counts[i] > 0) {
+        piles.add(new PadPile(coach.pads().get(i).id(), counts[i]));
+      }
+    }
+    return piles;
+  }
+
+  private List<Reason> remarks(List<JackMove> moves) {
+    List<Reason> remarks = new ArrayList<>();
+    for (JackMove move : moves) {
+      JackPair pair = lifting.pairs().get(move.order() - 1);
+      if (move.travelMm().most() > pair.keepUnderMm() + 1e-6) {
+        remarks.add(
+            new Reason(
+                "travel",
+                String.format(
+                    Locale.ROOT,
+                    "pair %s travels %s, more than the %s you want to stay under: the pads on board"
+                        + " allow no less",
+                    pair.id(),
+                    LengthText.of(move.travelMm().most(), coach.units()),
+                    LengthText.of(pair.keepUnderMm(), coach.units()))));
+      }
+    }
+    for (Pad pad : coach.pads()) {
+      double least = Math.min(pad.lengthMm(), pad.widthMm());
+      if (lifting.pairs().stream().anyMatch(pair -> pair.footMm() > least)) {
+        remarks.add(
+            new Reason(
+                "small-pad", "pad " + pad.id() + " is smaller than a foot and left out there"));
+      }
+    }
+    return remarks;
+  }
+
+  private Reason overStroke(JackPair pair, JackMove move) {
+    return new Reason(
+        "stroke",
+        String.format(
+            Locale.ROOT,
+            "pair %s would have to run out %s, its stroke is %s",
+            pair.id(),
+            LengthText.of(move.travelMm().most(), coach.units()),
+            LengthText.of(pair.strokeMm(), coach.units())));
+  }
+}

@@ -1,0 +1,109 @@
+package io.pitchwatch.levelling;
+
+import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.coach.AngleText;
+import io.pitchwatch.levelling.WheelPlanner.PitchRange;
+import io.pitchwatch.levelling.WheelPlanner.Task;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Plans one site: wheels first, then jacks.
+ *
+ * <p>With jacks the blocks level side to side and the jacks front to back. Where the jacks could
+ * not take the rest without breaking a limit, blocks go under both wheels of the low end as well;
+ * where that does not help either, the plan is to move. Without jacks the blocks do all.
+ */
+public final class LevelPlanner {
+
+  private LevelPlanner() {}
+
+  /** The plan with its alternatives and with what would change it. */
+  public static Plan plan(Site site) {
+    Plan plan = planOnly(site);
+    List<Reason> reasons = new ArrayList<>(plan.reasons());
+    reasons.addAll(Remedies.of(plan));
+    return plan.with(reasons, Alternatives.of(plan));
+  }
+
+  /** The plan alone, which is a good deal faster. */
+  public static Plan planOnly(Site site) {
+    List<Reason> reasons = new ArrayList<>();
+    if (Barrier.isAsked(site) && Barrier.piece(site) == Barrier.NONE) {
+      reasons.add(
+          new Reason(
+              "no-barrier",
+              "no sheet or board is there in number enough to lie under every tyre for a season;"
+                  + " planned without"));
+    }
+    return site.coach().jackPairs().isEmpty()
+        ? withoutJacks(site, reasons)
+        : withJacks(site, reasons);
+  }
+
+  private static Plan withoutJacks(Site site, List<Reason> reasons) {
+    WheelPlan wheels = wheels(site, Task.ALL);
+    return done(
+        site, wheels, new JackOutcome.Planned(List.of(), wheels.after(), List.of()), reasons);
+  }
+
+  private static Plan withJacks(Site site, List<Reason> reasons) {
+    JackPlanner jacks = new JackPlanner(site.coach());
+    WheelPlan wheels = wheels(site, Task.SIDES);
+    JackOutcome outcome = jacks.plan(wheels);
+    if (outcome instanceof JackOutcome.Planned planned) {
+      return done(site, wheels, planned, reasons);
+    }
+    reasons.addAll(((JackOutcome.Refused) outcome).reasons());
+    PitchRange allowed = jacks.allows(Math.abs(site.lean().pitchRad()) + Site.MOST_RAD);
+    Optional<WheelPlan> ends =
+        allowed.fromRad() > allowed.toRad() || site.coach().axles().size() == 1
+            ? Optional.empty()
+            : new WheelPlanner(site)
+                .plan(
+                    Task.SIDES_AND_LOW_END,
+                    allowed,
+                    plan -> jacks.plan(plan) instanceof JackOutcome.Planned);
+    if (ends.isPresent() && jacks.plan(ends.get()) instanceof JackOutcome.Planned planned) {
+      reasons.add(new Reason("low-end", "so blocks go under both wheels of the low end as well"));
+      return done(site, ends.get(), planned, reasons);
+    }
+    WheelPlan nothing = WheelPlan.nothing(site.lean(), site.toleranceRad());
+    return new Plan(site, nothing, List.of(), site.lean(), PlanVerdict.MOVE, reasons, List.of());
+  }
+
+  private static WheelPlan wheels(Site site, Task task) {
+    return new WheelPlanner(site)
+        .plan(task, PitchRange.ANY, plan -> true)
+        .orElseGet(() -> WheelPlan.nothing(site.lean(), site.toleranceRad()));
+  }
+
+  private static Plan done(
+      Site site, WheelPlan wheels, JackOutcome.Planned jacks, List<Reason> reasons) {
+    Lean after = jacks.after();
+    double toleranceRad = site.toleranceRad();
+    boolean roll = Excess.hundredths(Math.abs(after.rollRad()), toleranceRad) == 0;
+    boolean pitch = Excess.hundredths(Math.abs(after.pitchRad()), toleranceRad) == 0;
+    if (!roll) {
+      reasons.add(remains("side to side", after.rollRad(), site));
+    }
+    if (!pitch) {
+      reasons.add(remains("front to back", after.pitchRad(), site));
+    }
+    reasons.addAll(jacks.remarks());
+    PlanVerdict verdict = roll && pitch ? PlanVerdict.GOOD : PlanVerdict.BEST_POSSIBLE;
+    return new Plan(site, wheels, jacks.moves(), after, verdict, reasons, List.of());
+  }
+
+  private static Reason remains(String way, double rad, Site site) {
+    return new Reason(
+        "inventory",
+        AngleText.of(Math.abs(rad), 2)
+            + " "
+            + way
+            + " remains, more than the "
+            + AngleText.of(site.toleranceRad(), 2)
+            + " of this stay: what is on board allows no less");
+  }
+}

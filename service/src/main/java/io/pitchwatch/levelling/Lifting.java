@@ -1,0 +1,158 @@
+package io.pitchwatch.levelling;
+
+import io.pitchwatch.coach.Axle;
+import io.pitchwatch.coach.Coach;
+import io.pitchwatch.coach.JackPair;
+import io.pitchwatch.coach.LengthText;
+import io.pitchwatch.coach.MassText;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * How far the jacks lift the body to take out a pitch, and what that does to tyres and jacks.
+ *
+ * <p>All pairs go to contact and a little further; then the low end rises by L·tan|pitch|, L the
+ * distance between the outer pairs, those between them in proportion. A single pair turns the coach
+ * about its farthest axle, and only helps if it stands at the low end.
+ *
+ * <p>A tyre unloads in proportion to the body's rise over its axle: nothing at rest, all at the
+ * droop, where it leaves the ground. What tyres no longer carry the outer pairs do, by their
+ * levers.
+ */
+final class Lifting {
+
+  private final Coach coach;
+  private final List<JackPair> pairs;
+
+  Lifting(Coach coach) {
+    this.coach = coach;
+    this.pairs =
+        coach.jackPairs().stream()
+            .sorted(Comparator.comparingDouble(JackPair::positionMm).reversed())
+            .toList();
+  }
+
+  /** Front to back. */
+  List<JackPair> pairs() {
+    return pairs;
+  }
+
+  /** How far each pair goes past contact, front to back; all 0 where jacks would not help. */
+  double[] raisesMm(double pitchRad) {
+    double[] raises = new double[pairs.size()];
+    double contactMm = coach.levelling().contactMm();
+    if (pairs.size() == 1) {
+      double lowMm = armMm() * Math.tan(Math.abs(pitchRad));
+      boolean helps = isFront() == pitchRad > 0 && lowMm >= contactMm;
+      raises[0] = helps ? lowMm : 0;
+      return raises;
+    }
+    double first = pairs.get(0).positionMm();
+    double last = pairs.get(pairs.size() - 1).positionMm();
+    double lowMm = (first - last) * Math.tan(Math.abs(pitchRad));
+    for (int i = 0; i < raises.length; i++) {
+      double towardsRear = (first - pairs.get(i).positionMm()) / (first - last);
+      raises[i] = contactMm + lowMm * (pitchRad > 0 ? 1 - towardsRear : towardsRear);
+    }
+    return raises;
+  }
+
+  /** What pitch is left. */
+  double pitchAfterRad(double pitchRad) {
+    return pairs.size() > 1 || raisesMm(pitchRad)[0] > 0 ? 0 : pitchRad;
+  }
+
+  /** Every limit that taking out a pitch would break. */
+  List<Reason> objections(double pitchRad) {
+    double[] raises = raisesMm(pitchRad);
+    List<Reason> objections = new ArrayList<>();
+    for (Axle axle : coach.axles()) {
+      double riseMm = riseMm(axle, raises);
+      if (riseMm > axle.droopMm() + 1e-9) {
+        objections.add(hangs(axle, riseMm));
+      }
+    }
+    double[] loads = loadsKg(raises);
+    for (int i = 0; i < loads.length; i++) {
+      if (loads[i] > pairs.get(i).capacityKg()) {
+        objections.add(overloaded(pairs.get(i), loads[i]));
+      }
+    }
+    return objections;
+  }
+
+  /** The body's rise over an axle, linear between the outer pairs and beyond. */
+  private double riseMm(Axle axle, double[] raises) {
+    if (pairs.size() == 1) {
+      double pivot = pivot().positionMm();
+      double lever = (axle.positionMm() - pivot) / (pairs.get(0).positionMm() - pivot);
+      return raises[0] * lever;
+    }
+    int last = pairs.size() - 1;
+    double first = pairs.get(0).positionMm();
+    double towardsRear = (first - axle.positionMm()) / (first - pairs.get(last).positionMm());
+    return raises[0] + towardsRear * (raises[last] - raises[0]);
+  }
+
+  /** What each jack of the outer pairs carries. */
+  private double[] loadsKg(double[] raises) {
+    double[] loads = new double[pairs.size()];
+    JackPair first = pairs.get(0);
+    JackPair last = pairs.get(pairs.size() - 1);
+    double lever = first.positionMm() - last.positionMm();
+    for (Axle axle : coach.axles()) {
+      double share =
+          Math.min(1, Math.max(0, riseMm(axle, raises)) / Math.max(1e-9, axle.droopMm()));
+      double offKg = axle.loadKg() * share / 2;
+      if (pairs.size() == 1) {
+        double pivot = pivot().positionMm();
+        loads[0] += offKg * (axle.positionMm() - pivot) / (first.positionMm() - pivot);
+      } else {
+        loads[0] += offKg * (axle.positionMm() - last.positionMm()) / lever;
+        loads[loads.length - 1] += offKg * (first.positionMm() - axle.positionMm()) / lever;
+      }
+    }
+    return loads;
+  }
+
+  private boolean isFront() {
+    return pairs.get(0).positionMm() > pivot().positionMm();
+  }
+
+  private double armMm() {
+    return Math.abs(pairs.get(0).positionMm() - pivot().positionMm());
+  }
+
+  /** The axle that is farthest from a single pair. */
+  private Axle pivot() {
+    double xMm = pairs.get(0).positionMm();
+    return coach.axles().stream()
+        .max(Comparator.comparingDouble(axle -> Math.abs(axle.positionMm() - xMm)))
+        .orElseThrow();
+  }
+
+  private Reason hangs(Axle axle, double riseMm) {
+    String text =
+        String.format(
+            Locale.ROOT,
+            "the jacks would lift the body %s over axle %s, whose tyres leave the ground at %s%s",
+            LengthText.of(riseMm, coach.units()),
+            axle.id(),
+            LengthText.of(axle.droopMm(), coach.units()),
+            axle.parkingBrake() ? "; it holds the parking brake" : "");
+    return new Reason("droop", text);
+  }
+
+  private Reason overloaded(JackPair pair, double loadKg) {
+    String text =
+        String.format(
+            Locale.ROOT,
+            "each jack of pair %s would carry %s, its rated load is %s",
+            pair.id(),
+            MassText.of(loadKg, coach.units()),
+            MassText.of(pair.capacityKg(), coach.units()));
+    return new Reason("jack-load", text);
+  }
+}

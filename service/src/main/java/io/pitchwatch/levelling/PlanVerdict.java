@@ -1,0 +1,18 @@
+package io.pitchwatch.levelling;
+
+import java.util.Locale;
+
+/** How good a plan is. */
+public enum PlanVerdict {
+  /** Inside the stay's tolerance. */
+  GOOD,
+  /** Outside it, but all that is on board allows, and inside every hard limit. */
+  BEST_POSSIBLE,
+  /** No plan keeps every hard limit. */
+  MOVE;
+
+  /** As it is written in documents: {@code good}, {@code best-possible}, {@code move}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}
