@@ -25,9 +25,17 @@ final class Flights {
    * @param heightNm nanometres
    * @param pieces that one such flight takes
    * @param lowest whether it may be the lowest, for a layer of it may lie on the ground
+   * @param thinnestNm its thinnest layer
+   * @param thinnestAloftNm its thinnest layer that may not lie on the ground
    */
   @SuppressWarnings("ArrayRecordComponent") // Made once; nobody writes to it.
-  record Flight(int[] layers, long heightNm, int pieces, boolean lowest) {
+  record Flight(
+      int[] layers,
+      long heightNm,
+      int pieces,
+      boolean lowest,
+      long thinnestNm,
+      long thinnestAloftNm) {
 
     /** What so many of this flight take, packed; empty if that is more than there is. */
     long[] use(int times, int[] abreast, int[] counts) {
@@ -75,10 +83,25 @@ final class Flights {
     return true;
   }
 
+  private Flight flight(long heightNm, int pieces) {
+    boolean lowest = false;
+    long thinnestNm = Long.MAX_VALUE;
+    long thinnestAloftNm = Long.MAX_VALUE;
+    for (Kind kind : kinds) {
+      if (layers[kind.index()] > 0) {
+        lowest |= kind.lowest();
+        thinnestNm = Math.min(thinnestNm, kind.thicknessNm());
+        if (!kind.lowest()) {
+          thinnestAloftNm = Math.min(thinnestAloftNm, kind.thicknessNm());
+        }
+      }
+    }
+    return new Flight(layers.clone(), heightNm, pieces, lowest, thinnestNm, thinnestAloftNm);
+  }
+
   private void place(int from, long heightNm, int pieces) {
     if (heightNm > 0) {
-      boolean lowest = kinds.stream().anyMatch(k -> k.lowest() && layers[k.index()] > 0);
-      found.add(new Flight(layers.clone(), heightNm, pieces, lowest));
+      found.add(flight(heightNm, pieces));
     }
     for (int i = from; i < kinds.size(); i++) {
       Kind kind = kinds.get(i);

@@ -13,12 +13,18 @@ import org.jspecify.annotations.Nullable;
  * @param heightNm nanometres
  * @param use pieces by kind, stairs included, packed
  * @param pieces in all
+ * @param roomNm what is free below one step in the least filled of its flights
  * @param lowest its lowest flight; null for no stack at all
  * @param above what stands on that flight; null for nothing
  */
 @SuppressWarnings("ArrayRecordComponent") // Millions are compared; nobody writes to it.
 record Stack(
-    long heightNm, long[] use, int pieces, @Nullable Flight lowest, @Nullable Stack above) {
+    long heightNm,
+    long[] use,
+    int pieces,
+    long roomNm,
+    @Nullable Flight lowest,
+    @Nullable Stack above) {
 
   double heightMm() {
     return heightNm / Kind.NM_PER_MM;

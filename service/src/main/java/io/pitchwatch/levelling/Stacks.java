@@ -15,6 +15,10 @@ import java.util.Map;
  * layers are used when it is placed: once, twice, and so on. What holds for stacks holds for upper
  * parts: of two equally tall ones of as many flights, the one that takes no less is left out, for
  * what goes under the one goes under the other.
+ *
+ * <p>Flights are packed from the top: a layer that would fit into a flight above is used once less
+ * there, so a stack with such a layer takes more than another one as tall. Only a layer that alone
+ * may lie on the ground has to stay where it is.
  */
 final class Stacks {
 
@@ -25,6 +29,7 @@ final class Stacks {
   private final int leastAbreast;
   private final long stackNm;
   private final boolean mayBeEmpty;
+  private final boolean anyOnGround;
 
   /** Upper parts by their number of flights less one, then by pieces. */
   private final List<Parts> uppers = new ArrayList<>();
@@ -84,8 +89,9 @@ final class Stacks {
     this.stackNm = limits.stackNm();
     this.highNm = stackNm;
     this.mayBeEmpty = mayBeEmpty;
+    this.anyOnGround = kinds.stream().allMatch(Kind::lowest);
     this.onBoard = Inventory.pack(counts);
-    this.ground = new Stack(0, Inventory.pack(new int[counts.length]), 0, null, null);
+    this.ground = new Stack(0, Inventory.pack(new int[counts.length]), 0, -1, null, null);
   }
 
   /**
@@ -167,7 +173,12 @@ final class Stacks {
   /** Puts a flight, used so many times over, under an upper part. */
   private void put(Flight flight, long[] takes, Stack above, int times) {
     long heightNm = above.heightNm() + flight.heightNm();
-    if (heightNm > highNm) {
+    boolean packed = flight.thinnestNm() > above.roomNm();
+    boolean maybeWhole =
+        flight.lowest()
+            && heightNm >= lowNm
+            && (packed || (!anyOnGround && flight.thinnestAloftNm() > above.roomNm()));
+    if (heightNm > highNm || !(packed || maybeWhole)) {
       return;
     }
     long[] use = Inventory.sum(above.use(), takes);
@@ -175,9 +186,13 @@ final class Stacks {
       return;
     }
     int pieces = above.pieces() + times * flight.pieces();
-    Stack stack = new Stack(heightNm, use, pieces, flight, above);
-    if (flight.lowest() && heightNm >= lowNm) {
+    long roomNm = Math.max(above.roomNm(), stepNm - flight.heightNm());
+    Stack stack = new Stack(heightNm, use, pieces, roomNm, flight, above);
+    if (maybeWhole) {
       whole.add(stack);
+    }
+    if (!packed) {
+      return;
     }
     while (uppers.size() < times) {
       uppers.add(new Parts());
