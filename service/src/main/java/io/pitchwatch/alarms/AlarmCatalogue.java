@@ -26,6 +26,7 @@ final class AlarmCatalogue {
     }
     sources.add(new FloorAlarm(words));
     sources.add(new OldZeroAlarm());
+    sources.add(new ZeroDoubtAlarm());
     return List.copyOf(sources);
   }
 }

@@ -16,6 +16,7 @@ import java.util.List;
  * @param sensors one for each sensor of the coach, in its order
  * @param twistRad twist of the frame, radians; NaN without a second sensor
  * @param zeroAgeDays how long ago the sensor was zeroed, days; NaN when not known
+ * @param zeroDoubt why the zero may not hold any more; empty when nothing speaks against it
  * @param piecesLaid how many pieces lie under the tyres
  */
 public record Situation(
@@ -27,4 +28,5 @@ public record Situation(
     List<SensorTrust> sensors,
     double twistRad,
     double zeroAgeDays,
+    String zeroDoubt,
     int piecesLaid) {}

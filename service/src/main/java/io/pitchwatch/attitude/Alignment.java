@@ -18,11 +18,22 @@ public sealed interface Alignment {
    *
    * @param yawRad angle, radians, by which the board's forward is turned to the left of the coach's
    * @param standardErrorRad one standard error of it, radians
+   * @param date a label for people; may be empty
    */
-  record Found(double yawRad, double standardErrorRad) implements Alignment {
+  record Found(double yawRad, double standardErrorRad, String date) implements Alignment {
 
     /** A board taken as it is declared. */
     public static final Found NONE = new Found(0, 0);
+
+    /** Without a date. */
+    public Found(double yawRad, double standardErrorRad) {
+      this(yawRad, standardErrorRad, "");
+    }
+
+    /** The same with a date. */
+    public Found dated(String when) {
+      return new Found(yawRad, standardErrorRad, when);
+    }
 
     /** Takes components in the zeroed axes to components in the coach's. */
     public Rotation rotation() {

@@ -51,8 +51,11 @@ final class Lookout implements AutoCloseable {
             SensorPosts.groundModel(config),
             store.kept().visit(startNanos).orElseGet(() -> VisitState.atStart(startNanos)));
     keeper.recallAlarms(store.kept().alarms(), startNanos);
+    List<SensorPost> posts = SensorPosts.of(config, buses, store.kept());
+    Upkeep upkeep = new Upkeep(posts, store.kept());
+    Sensors sensors = new Sensors(posts, upkeep, clock.wall());
     Historian historian = new Historian(config.coach(), store.history(), around.clerk(), clock);
-    watch = new Watch(SensorPosts.of(config, buses, store.kept()), keeper, store.kept(), historian);
+    watch = new Watch(sensors, keeper, store.kept(), historian);
     Audience audience = around.audience();
     Chronicle chronicle =
         new Chronicle(store.history(), around.clerk(), clock.wall(), audience::say);
@@ -64,7 +67,7 @@ final class Lookout implements AutoCloseable {
             clock.nanos(),
             nanos -> clock.wall().apply(nanos).toString(),
             audience::say);
-    rounds = new Rounds(watch.posts(), keeper, new Outlet(watch, chronicle, audience));
+    rounds = new Rounds(sensors, keeper, new Outlet(watch, chronicle, audience));
   }
 
   /** What was found wrong with the store when it was opened. */

@@ -1,6 +1,7 @@
 package io.pitchwatch.command;
 
 import io.pitchwatch.alarms.AlarmOutcome;
+import io.pitchwatch.attitude.SensorSetup;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.floor.FloorReading;
@@ -10,14 +11,18 @@ import io.pitchwatch.mqtt.tree.Commands;
 import io.pitchwatch.mqtt.tree.HistoryRequest;
 import io.pitchwatch.store.Kept;
 import io.pitchwatch.store.Written;
+import io.pitchwatch.visit.Care;
+import io.pitchwatch.visit.Guide;
 import io.pitchwatch.visit.Laid;
 import io.pitchwatch.visit.Spots;
 import io.pitchwatch.visit.VisitEvent;
 import io.pitchwatch.visit.Watchkeeper;
+import java.util.Locale;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.LongFunction;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /** Carries out what people ask for, on the thread of the rounds. */
 final class Orders implements Commands {
@@ -26,7 +31,8 @@ final class Orders implements Commands {
 
   private final Inbox inbox;
   private final Watchkeeper keeper;
-  private final SensorPost post;
+  private final Sensors sensors;
+  private final Upkeep upkeep;
   private final Kept kept;
   private final Historian historian;
   private final Spots spots = new Spots();
@@ -42,7 +48,8 @@ final class Orders implements Commands {
       BiConsumer<LogLevel, String> answer) {
     this.inbox = inbox;
     this.keeper = watch.keeper();
-    this.post = watch.posts().get(0);
+    this.sensors = watch.sensors();
+    this.upkeep = watch.sensors().upkeep();
     this.kept = watch.kept();
     this.historian = watch.historian();
     this.clock = clock;
@@ -78,24 +85,56 @@ final class Orders implements Commands {
     inbox.leave(
         () -> {
           long nowNanos = clock.getAsLong();
-          ZeroOutcome outcome = post.zeroNow(nowNanos, date.apply(nowNanos));
-          if (outcome instanceof ZeroOutcome.Taken taken) {
-            post.use(taken.zero());
-            lasting(kept.keepZero(post.id(), taken.zero()));
-            historian.noteZero(post.id(), nowNanos);
-            answer.accept(LogLevel.INFO, "the floor as it stands now is level: zero taken");
-          } else {
-            String reason = ((ZeroOutcome.Refused) outcome).reason();
-            answer.accept(LogLevel.WARN, "zero refused: " + reason);
-          }
+          carryOut("zero", () -> upkeep.zero(nowNanos, date.apply(nowNanos)));
         });
+  }
+
+  @Override
+  public void care(Care step) {
+    inbox.leave(
+        () -> {
+          long nowNanos = clock.getAsLong();
+          String when = date.apply(nowNanos);
+          String what = step.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+          carryOut(what, () -> carry(step, nowNanos, when));
+        });
+  }
+
+  private CareStep carry(Care step, long nowNanos, String when) {
+    return switch (step) {
+      case UNDO -> upkeep.undo();
+      case REVERSAL_FIRST -> upkeep.reversalFirst(nowNanos, when);
+      case REVERSAL_SECOND -> upkeep.reversalSecond(nowNanos, when);
+      case REVERSAL_CANCEL -> upkeep.cancel(Guide.Task.REVERSAL);
+      case ALIGN_BEFORE -> upkeep.alignBefore(nowNanos);
+      case ALIGN_FRONT_UP -> upkeep.alignAfter(true, nowNanos, when);
+      case ALIGN_REAR_UP -> upkeep.alignAfter(false, nowNanos, when);
+      case ALIGN_CANCEL -> upkeep.cancel(Guide.Task.ALIGN);
+      case CALIBRATE_START -> upkeep.calibrate(when);
+      case CALIBRATE_ACCEPT -> upkeep.accept();
+      case CALIBRATE_CANCEL -> upkeep.cancel(Guide.Task.CALIBRATE);
+    };
+  }
+
+  private void carryOut(String what, Supplier<CareStep> care) {
+    SensorPost post = sensors.believed();
+    SensorSetup before = post.setup();
+    CareStep step = care.get();
+    if (!post.setup().equals(before)) {
+      historian.noteZero(post.id(), clock.getAsLong());
+    }
+    if (step.done()) {
+      answer.accept(LogLevel.INFO, what + ": " + step.said());
+    } else {
+      answer.accept(LogLevel.WARN, what + " refused: " + step.said());
+    }
   }
 
   @Override
   public void mark() {
     inbox.leave(
         () -> {
-          FloorReading floor = post.reading(clock.getAsLong());
+          FloorReading floor = sensors.floor(clock.getAsLong());
           if (floor.state() == FloorState.STEADY || floor.state() == FloorState.UNSETTLED) {
             answer.accept(LogLevel.INFO, spots.mark(floor.lean()));
           } else {

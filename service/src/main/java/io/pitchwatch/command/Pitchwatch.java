@@ -30,6 +30,11 @@ import picocli.CommandLine.Spec;
       TurnCommand.class,
       CheckCommand.class,
       RecordCommand.class,
+      CalibrateCommand.class,
+      ZeroCommand.class,
+      ReversalCommand.class,
+      AlignCommand.class,
+      UndoCommand.class,
       DoctorCommand.class
     })
 public final class Pitchwatch implements Runnable {

@@ -1,10 +1,8 @@
 package io.pitchwatch.command;
 
-import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.visit.Report;
 import io.pitchwatch.visit.Report.SensorReport;
 import io.pitchwatch.visit.Watchkeeper;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -17,14 +15,14 @@ final class Rounds {
   /** Five reports a second keep up with a driver who creeps onto blocks. */
   static final long REPORT_NANOS = 200_000_000L;
 
-  private final List<SensorPost> posts;
+  private final Sensors sensors;
   private final Watchkeeper keeper;
   private final Consumer<Report> outlet;
   private long reportDueNanos;
   private boolean begun;
 
-  Rounds(List<SensorPost> posts, Watchkeeper keeper, Consumer<Report> outlet) {
-    this.posts = List.copyOf(posts);
+  Rounds(Sensors sensors, Watchkeeper keeper, Consumer<Report> outlet) {
+    this.sensors = sensors;
     this.keeper = keeper;
     this.outlet = outlet;
   }
@@ -39,10 +37,7 @@ final class Rounds {
       begun = true;
       reportDueNanos = nowNanos;
     }
-    long dueNanos = Long.MAX_VALUE;
-    for (SensorPost post : posts) {
-      dueNanos = Math.min(dueNanos, post.poll(nowNanos) - nowNanos);
-    }
+    long dueNanos = sensors.poll(nowNanos) - nowNanos;
     if (nowNanos - reportDueNanos >= 0) {
       outlet.accept(report(nowNanos));
       // After a hold-up the next report comes a whole period later, not a burst of them.
@@ -52,11 +47,7 @@ final class Rounds {
   }
 
   private Report report(long nowNanos) {
-    List<SensorReport> sensors = new ArrayList<>(posts.size());
-    for (SensorPost post : posts) {
-      sensors.add(post.report(nowNanos));
-    }
-    FloorReading floor = posts.get(0).reading(nowNanos);
-    return keeper.round(floor, sensors, nowNanos);
+    List<SensorReport> reports = sensors.reports(nowNanos);
+    return keeper.round(sensors.floor(nowNanos), reports, sensors.installation(nowNanos), nowNanos);
   }
 }

@@ -3,12 +3,15 @@ package io.pitchwatch.command;
 import io.pitchwatch.attitude.Axis;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.Mounting;
+import io.pitchwatch.attitude.PoseGuide;
+import io.pitchwatch.attitude.PoseWatch;
 import io.pitchwatch.attitude.Rotation;
+import io.pitchwatch.attitude.SensorSetup;
 import io.pitchwatch.attitude.UpVector;
-import io.pitchwatch.attitude.Zero;
 import io.pitchwatch.floor.FloorFilter;
 import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
+import io.pitchwatch.floor.SeatWatch;
 import io.pitchwatch.floor.SensorNoise;
 import io.pitchwatch.sensing.AccelerometerDriver;
 import io.pitchwatch.sensing.ChipFacts;
@@ -18,19 +21,28 @@ import io.pitchwatch.sensing.SensorCondition;
 import io.pitchwatch.visit.Health;
 import io.pitchwatch.visit.Report.SensorReport;
 import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** One sensor at its place in the coach: from the chip's samples to the floor's lean. */
 final class SensorPost {
 
   private static final Lean NONE = new Lean(Double.NaN, Double.NaN);
 
+  /** Motion of the board in the hand below this does not count: 0.06 deg. */
+  private static final double HELD_STILL_G = 1e-3;
+
   private final String id;
   private final Mounting mounting;
   private final Sampler sampler;
+  private final SensorNoise noise;
   private final FloorFilter filter;
-  private final double[] coachAxes = new double[3];
-  private Zero zero = Zero.NONE;
+  private final SeatWatch seat = new SeatWatch();
+  private final double driftRadPerC;
+  private final double[] axes = new double[3];
+  private SensorSetup setup = SensorSetup.NONE;
   private Rotation chipToFloor;
+  private @Nullable PoseGuide guide;
   private long dueNanos;
   private boolean polled;
 
@@ -38,7 +50,10 @@ final class SensorPost {
     this.id = id;
     this.mounting = mounting;
     this.chipToFloor = mounting.chipToCoach();
-    this.filter = new FloorFilter(noise(driver, mounting));
+    this.noise = noise(driver, mounting);
+    this.filter = new FloorFilter(noise);
+    // Near level a g of offset is a radian of tilt.
+    this.driftRadPerC = driver.facts().xyTempcoG();
     this.sampler = new Sampler(driver, intake());
   }
 
@@ -52,8 +67,12 @@ final class SensorPost {
 
   private SampleSink intake() {
     return (nanos, x, y, z) -> {
-      chipToFloor.apply(x, y, z, coachAxes);
-      filter.accept(nanos, coachAxes[0], coachAxes[1], coachAxes[2]);
+      if (guide != null) {
+        guide.accept(nanos, x, y, z);
+      }
+      setup.calibration().apply(x, y, z, axes);
+      chipToFloor.apply(axes[0], axes[1], axes[2], axes);
+      filter.accept(nanos, axes[0], axes[1], axes[2]);
     };
   }
 
@@ -73,8 +92,10 @@ final class SensorPost {
   /** The floor as this sensor reads it; unknown when the sensor cannot be believed at all. */
   FloorReading reading(long nowNanos) {
     FloorReading reading = filter.reading(nowNanos);
-    if (sampler.condition(nowNanos).health() != Health.FAILED) {
-      return reading;
+    if (guide == null && sampler.condition(nowNanos).health() != Health.FAILED) {
+      filter.systematic(setup.standardErrorRad(reading.lean()));
+      seat.accept(reading, filter.magnitudeG());
+      return filter.reading(nowNanos);
     }
     return new FloorReading(
         FloorState.UNKNOWN, NONE, NONE, Double.NaN, Double.NaN, reading.takenAtNanos());
@@ -82,46 +103,89 @@ final class SensorPost {
 
   SensorReport report(long nowNanos) {
     SensorCondition condition = sampler.condition(nowNanos);
+    boolean inHand = guide != null && condition.health() != Health.FAILED;
     return new SensorReport(
         id,
-        condition.health(),
-        condition.reason(),
+        inHand ? Health.DOUBTFUL : condition.health(),
+        inHand ? "it is being calibrated" : condition.reason(),
         condition.temperatureC(),
         filter.reading(nowNanos).noiseRad());
   }
 
-  Zero zero() {
-    return zero;
+  /** Whether something speaks for that the sensor was moved since it was set up. */
+  boolean movedOnItsSeat() {
+    return seat.moved();
   }
 
-  /** Uses a zero from now on; what was averaged with the old one is forgotten. */
-  void use(Zero next) {
-    zero = next;
-    chipToFloor = next.rotation().after(mounting.chipToCoach());
-    filter.systematic(next.standardErrorRad());
+  /** How much of false lean a degree of warming may make, radians for each °C, typically. */
+  double driftRadPerC() {
+    return driftRadPerC;
+  }
+
+  SensorSetup setup() {
+    return setup;
+  }
+
+  /** Uses what was found out from now on; what was averaged before is forgotten. */
+  void use(SensorSetup next) {
+    setup = next;
+    chipToFloor = next.chipToFloor(mounting);
     filter.restart();
+    seat.restart();
   }
 
-  /**
-   * The zero that makes the floor, as it stands now, level.
-   *
-   * @param date a label for people
-   */
-  ZeroOutcome zeroNow(long nowNanos, String date) {
+  /** The chip's thermometer, degrees Celsius; NaN if it has none. */
+  double temperatureC(long nowNanos) {
+    return sampler.condition(nowNanos).temperatureC();
+  }
+
+  /** Why no figure of this sensor can be taken down now, for people; empty when one can. */
+  Optional<String> unready(long nowNanos) {
+    SensorReport report = report(nowNanos);
+    if (report.health() == Health.FAILED || guide != null) {
+      return Optional.of("the sensor: " + report.reason());
+    }
+    FloorState state = reading(nowNanos).state();
+    return state == FloorState.STEADY
+        ? Optional.empty()
+        : Optional.of(
+            "the floor is "
+                + state.name().toLowerCase(Locale.ROOT)
+                + "; it must be steady: engine off, nobody walking, for half a minute");
+  }
+
+  /** Where up is by the steady figure, in the axes that the declared mounting gives. */
+  UpVector upAsMounted(long nowNanos) {
+    UpVector up = UpVector.of(reading(nowNanos).steady());
+    return setup.mountedToFloor().inverse().apply(up);
+  }
+
+  /** The same after the zero, before the heading is put right. */
+  UpVector upAsZeroed(long nowNanos) {
+    UpVector up = UpVector.of(reading(nowNanos).steady());
+    return setup.alignment().rotation().inverse().apply(up);
+  }
+
+  /** One standard error of the steady figure itself, radians, without that of what is set up. */
+  double randomErrorRad(long nowNanos) {
     FloorReading reading = reading(nowNanos);
-    if (reading.state() != FloorState.STEADY) {
-      return new ZeroOutcome.Refused(
-          "the floor is "
-              + reading.state().name().toLowerCase(Locale.ROOT)
-              + "; zero needs it steady: engine off, nobody walking, for half a minute");
-    }
-    UpVector up = zero.rotation().inverse().apply(UpVector.of(reading.steady()));
-    if (!(up.totalRad() <= Zero.LARGEST_RAD)) {
-      return new ZeroOutcome.Refused(
-          "the sensor's board leans by more than 55 deg from the mounting that the config names;"
-              + " another mounting fits better");
-    }
-    double temperatureC = sampler.condition(nowNanos).temperatureC();
-    return new ZeroOutcome.Taken(new Zero(up, reading.uncertaintyRad(), temperatureC, date));
+    double setUpRad = setup.standardErrorRad(reading.lean());
+    double all = reading.uncertaintyRad();
+    return Math.sqrt(Math.max(0, all * all - setUpRad * setUpRad));
+  }
+
+  /** Shows every sample to a guide through a calibration; until it ends the floor is unknown. */
+  PoseGuide calibrate(String date) {
+    PoseWatch watch = new PoseWatch(noise.sampleG(), HELD_STILL_G);
+    PoseGuide begun = new PoseGuide(watch, setup.calibration(), date);
+    guide = begun;
+    return begun;
+  }
+
+  /** The calibration is over, whatever came of it. */
+  void endCalibration() {
+    guide = null;
+    filter.restart();
+    seat.restart();
   }
 }

@@ -34,7 +34,7 @@ final class SensorPosts {
               sensor.id(),
               chip.driver(buses.at(sensor.bus(), sensor.address())),
               sensor.mounting());
-      kept.zero(sensor.id()).ifPresent(post::use);
+      post.use(kept.setup(sensor.id()));
       posts.add(post);
     }
     return posts;

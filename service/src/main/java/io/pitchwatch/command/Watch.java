@@ -2,20 +2,13 @@ package io.pitchwatch.command;
 
 import io.pitchwatch.store.Kept;
 import io.pitchwatch.visit.Watchkeeper;
-import java.util.List;
 
 /**
- * The parts that the rounds walk through.
+ * The parts that orders are about.
  *
- * @param posts the sensors; the first is the one that is believed
+ * @param sensors all sensors, which one is believed, and who looks after them
  * @param keeper makes reports of what they say
  * @param kept what must last
  * @param historian answers what people ask about the history
  */
-record Watch(List<SensorPost> posts, Watchkeeper keeper, Kept kept, Historian historian) {
-
-  /** Copies the list. */
-  Watch {
-    posts = List.copyOf(posts);
-  }
-}
+record Watch(Sensors sensors, Watchkeeper keeper, Kept kept, Historian historian) {}

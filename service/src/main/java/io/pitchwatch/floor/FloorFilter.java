@@ -187,6 +187,13 @@ public final class FloorFilter {
         lastNanos);
   }
 
+  /** Magnitude of the steady force, g; NaN while there is none. 1 for a perfect sensor. */
+  public double magnitudeG() {
+    return rest.isResting()
+        ? Math.hypot(Math.hypot(steady.mean(0), steady.mean(1)), steady.mean(2))
+        : Double.NaN;
+  }
+
   private FloorState state(double errorRad) {
     if (!rest.isResting()) {
       return rest.isMoving() ? FloorState.MOVING : FloorState.UNSETTLED;

@@ -53,7 +53,7 @@ final class Database implements AutoCloseable {
     try {
       database.connect();
     } catch (SQLException e) {
-      database.recover(Failure.of(e)).ifPresent(troubles::add);
+      database.recover(Failure.of(e, file)).ifPresent(troubles::add);
     }
     return database;
   }
@@ -122,7 +122,7 @@ final class Database implements AutoCloseable {
       if (together) {
         rollBack(open);
       }
-      Failure failure = Failure.of(e);
+      Failure failure = Failure.of(e, file);
       return failure.damaged()
           ? recover(failure)
           : Optional.of(new NotLasting(file, failure.words()));

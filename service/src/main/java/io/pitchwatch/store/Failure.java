@@ -1,5 +1,7 @@
 package io.pitchwatch.store;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.SQLException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
@@ -13,6 +15,20 @@ import org.sqlite.SQLiteException;
 record Failure(boolean damaged, String words) {
 
   private static final int PRIMARY = 0xff;
+
+  /**
+   * Why a file was refused. One byte of a header makes SQLite take a file for one of a later
+   * version that may only be read (sqlite.org/fileformat2.html, 1.3.3): where the disk allows
+   * writing, that is damage.
+   */
+  static Failure of(SQLException e, Path file) {
+    boolean readOnly =
+        e instanceof SQLiteException sqlite
+            && sqlite.getResultCode() == SQLiteErrorCode.SQLITE_READONLY;
+    return readOnly && Files.isWritable(file)
+        ? new Failure(true, "its header says that it may only be read")
+        : of(e);
+  }
 
   static Failure of(SQLException e) {
     if (!(e instanceof SQLiteException sqlite)) {

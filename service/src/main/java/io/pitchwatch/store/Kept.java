@@ -2,6 +2,8 @@ package io.pitchwatch.store;
 
 import io.pitchwatch.alarms.AlarmMemory;
 import io.pitchwatch.attitude.Alignment;
+import io.pitchwatch.attitude.Calibration;
+import io.pitchwatch.attitude.SensorSetup;
 import io.pitchwatch.attitude.Zero;
 import io.pitchwatch.visit.VisitState;
 import java.util.Map;
@@ -20,8 +22,10 @@ public final class Kept {
   public static final int LONGEST = 65_536;
 
   private static final String ZERO = "zero";
-  private static final String ZERO_BEFORE = "zero-before";
   private static final String ALIGNMENT = "alignment";
+  private static final String CALIBRATION = "calibration";
+  private static final String BEFORE = "-before";
+  private static final String REVERSAL = "reversal-first";
   private static final String ALARM = "alarm";
   private static final String VISIT = "visit";
   private static final String NOW = "now";
@@ -32,34 +36,62 @@ public final class Kept {
     this.file = file;
   }
 
+  /** All that was found out about a sensor. */
+  public SensorSetup setup(String sensor) {
+    return setup(sensor, "");
+  }
+
+  /** What was known of a sensor before its last change, to go back to. */
+  public SensorSetup setupBefore(String sensor) {
+    return setup(sensor, BEFORE);
+  }
+
+  private SensorSetup setup(String sensor, String when) {
+    return new SensorSetup(
+        read(CALIBRATION + when, sensor, SetupText::calibration).orElse(Calibration.NONE),
+        read(ZERO + when, sensor, KeptText::zero).orElse(Zero.NONE),
+        read(ALIGNMENT + when, sensor, KeptText::alignment).orElse(Alignment.Found.NONE));
+  }
+
+  /** Keeps all that was found out about a sensor, and what was known before, in one write. */
+  public Written keepSetup(String sensor, SensorSetup setup) {
+    SensorSetup before = setup(sensor);
+    if (!before.equals(setup)) {
+      set(sensor, BEFORE, before);
+    }
+    set(sensor, "", setup);
+    return flush();
+  }
+
+  private void set(String sensor, String when, SensorSetup setup) {
+    file.set(CALIBRATION + when, sensor, SetupText.of(setup.calibration()));
+    file.set(ZERO + when, sensor, KeptText.of(setup.zero()));
+    file.set(ALIGNMENT + when, sensor, KeptText.of(setup.alignment()));
+  }
+
   /** The zero of a sensor. */
   public Optional<Zero> zero(String sensor) {
     return read(ZERO, sensor, KeptText::zero);
   }
 
-  /** The zero of a sensor before the one it has now, to go back to. */
-  public Optional<Zero> zeroBefore(String sensor) {
-    return read(ZERO_BEFORE, sensor, KeptText::zero);
-  }
-
-  /** Keeps the zero of a sensor, and the one before it. */
+  /** Keeps the zero of a sensor, and what was known before. */
   public Written keepZero(String sensor, Zero zero) {
-    Optional<String> before = file.get(ZERO, sensor);
-    String now = KeptText.of(zero);
-    if (before.isPresent() && !before.get().equals(now)) {
-      file.set(ZERO_BEFORE, sensor, before.get());
-    }
-    return file.put(ZERO, sensor, now);
+    return keepSetup(sensor, setup(sensor).with(zero));
   }
 
-  /** How a sensor's board is turned about the vertical. */
-  public Optional<Alignment.Found> alignment(String sensor) {
-    return read(ALIGNMENT, sensor, KeptText::alignment);
+  /** The first reading of a reversal that waits for its second. */
+  public Optional<Zero> reversalFirst(String sensor) {
+    return read(REVERSAL, sensor, KeptText::zero);
   }
 
-  /** Keeps how a sensor's board is turned about the vertical. */
-  public Written keepAlignment(String sensor, Alignment.Found alignment) {
-    return file.put(ALIGNMENT, sensor, KeptText.of(alignment));
+  /** Keeps the first reading of a reversal; the coach may be off while it is turned round. */
+  public Written keepReversalFirst(String sensor, Zero first) {
+    return file.put(REVERSAL, sensor, KeptText.of(first));
+  }
+
+  /** Forgets the first reading of a reversal. */
+  public Written forgetReversal(String sensor) {
+    return file.remove(REVERSAL, sensor);
   }
 
   /**

@@ -50,12 +50,16 @@ final class KeptText {
           json.writeStartObject();
           JsonValue.number(json, "yawRad", alignment.yawRad());
           JsonValue.number(json, "standardErrorRad", alignment.standardErrorRad());
+          json.writeStringField("date", alignment.date());
           json.writeEndObject();
         });
   }
 
   static Alignment.Found alignment(JsonValue json) {
-    return new Alignment.Found(json.get("yawRad").number(), json.get("standardErrorRad").number());
+    return new Alignment.Found(
+        json.get("yawRad").number(),
+        json.get("standardErrorRad").number(),
+        json.get("date").text());
   }
 
   static String of(AlarmMemory memory) {

@@ -43,8 +43,9 @@ final class Alarming {
             known.fridges(),
             known.ground(),
             trusts(sensors),
-            Double.NaN,
-            Double.NaN,
+            known.installation().twistRad(),
+            known.installation().zeroAgeDays(),
+            known.installation().zeroDoubt(),
             state.laid().pieces());
     List<StandingAlarm> now = watch.round(situation, nowNanos);
     if (now != standing) {
@@ -61,8 +62,13 @@ final class Alarming {
    * @param state where the visit stands
    * @param fridges in the coach's order
    * @param ground what is known of it
+   * @param installation what is known of the sensors as they are built in
    */
-  record Known(VisitState state, List<FridgeWatch> fridges, GroundReport ground) {}
+  record Known(
+      VisitState state,
+      List<FridgeWatch> fridges,
+      GroundReport ground,
+      Installation installation) {}
 
   /** Grows whenever an alarm changed, so that it is known when to keep them. */
   int changes() {

@@ -23,6 +23,7 @@ import java.util.List;
  * @param ground what is known of the ground under the coach
  * @param doors one for each door, in the coach's order; none while that is not known
  * @param alerts what stands against the coach right now, most urgent first
+ * @param installation what is known of the sensors as they are built in
  */
 public record Report(
     long atNanos,
@@ -36,7 +37,8 @@ public record Report(
     Laid laid,
     GroundReport ground,
     List<DoorReport> doors,
-    List<AlertReport> alerts) {
+    List<AlertReport> alerts,
+    Installation installation) {
 
   /** Copies the lists. */
   public Report {
@@ -44,6 +46,43 @@ public record Report(
     sensors = List.copyOf(sensors);
     doors = List.copyOf(doors);
     alerts = List.copyOf(alerts);
+  }
+
+  /** With nothing known of the installation. */
+  public Report(
+      long atNanos,
+      FloorReading floor,
+      Verdict verdict,
+      List<FridgeReport> fridges,
+      List<SensorReport> sensors,
+      Stay stay,
+      Surface surface,
+      Phase phase,
+      Laid laid,
+      GroundReport ground,
+      List<DoorReport> doors,
+      List<AlertReport> alerts) {
+    this(
+        atNanos,
+        floor,
+        verdict,
+        fridges,
+        sensors,
+        stay,
+        surface,
+        phase,
+        laid,
+        ground,
+        doors,
+        alerts,
+        Installation.PLAIN);
+  }
+
+  /** The same with another installation. */
+  public Report with(Installation other) {
+    return new Report(
+        atNanos, floor, verdict, fridges, sensors, stay, surface, phase, laid, ground, doors,
+        alerts, other);
   }
 
   /**

@@ -104,13 +104,26 @@ public final class Watchkeeper {
   }
 
   /**
-   * One round: what is known now.
+   * One round: what is known now, of one sensor as it is built in.
    *
    * @param floor the floor as the believed sensor reads it
    * @param sensors one for each sensor
    * @param nowNanos monotonic time, not before that of the round before
    */
   public Report round(FloorReading floor, List<SensorReport> sensors, long nowNanos) {
+    return round(floor, sensors, Installation.PLAIN, nowNanos);
+  }
+
+  /**
+   * One round: what is known now.
+   *
+   * @param floor the floor as the believed sensor reads it
+   * @param sensors one for each sensor, the believed one first
+   * @param installation what is known of them as they are built in
+   * @param nowNanos monotonic time, not before that of the round before
+   */
+  public Report round(
+      FloorReading floor, List<SensorReport> sensors, Installation installation, long nowNanos) {
     on(new FloorRead(floor.state()), nowNanos);
     Lean lean = floor.lean();
     List<FridgeReport> fridgeReports = new ArrayList<>(fridges.size());
@@ -123,7 +136,7 @@ public final class Watchkeeper {
     double temperatureC = sensors.isEmpty() ? Double.NaN : sensors.get(0).temperatureC();
     GroundReport underfoot =
         ground.round(floor, temperatureC, state.phase() == Phase.UNDER_WAY, nowNanos);
-    Alarming.Known known = new Alarming.Known(state, fridges, underfoot);
+    Alarming.Known known = new Alarming.Known(state, fridges, underfoot, installation);
     return new Report(
         nowNanos,
         floor,
@@ -136,6 +149,7 @@ public final class Watchkeeper {
         state.laid(),
         underfoot,
         doors.round(floor),
-        alarming.round(floor, sensors, known, nowNanos));
+        alarming.round(floor, sensors, known, nowNanos),
+        installation);
   }
 }

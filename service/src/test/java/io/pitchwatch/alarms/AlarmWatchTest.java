@@ -34,6 +34,7 @@ class AlarmWatchTest {
   private GroundReport ground = GroundReport.UNKNOWN;
   private SensorTrust sensor = GOOD;
   private double zeroAgeDays = 3;
+  private String zeroDoubt = "";
   private int pieces;
   private long nowNanos;
 
@@ -65,6 +66,7 @@ class AlarmWatchTest {
             List.of(sensor),
             Double.NaN,
             zeroAgeDays,
+            zeroDoubt,
             pieces);
     return of.round(situation, nowNanos);
   }
@@ -242,6 +244,17 @@ class AlarmWatchTest {
   }
 
   @Test
+  void zeroThatMayNotHoldIsToldWithItsReasonAfterHalfAnHour() {
+    zeroDoubt = "it is 20 \u00b0C warmer than when sensor 1 was zeroed";
+    assertEquals(List.of(), rounds(29));
+    StandingAlarm alarm = rounds(1).get(0);
+    assertEquals("zero-doubtful", alarm.id());
+    assertTrue(alarm.text().contains("It is 20 \u00b0C warmer than when sensor 1"), alarm.text());
+    zeroDoubt = "";
+    assertEquals(List.of(), rounds(61));
+  }
+
+  @Test
   void frameOfTwoSensorsIsWatchedForTwist() {
     AlarmWatch two = new AlarmWatch(coach, List.of("one", "two"));
     Situation twisted =
@@ -254,6 +267,7 @@ class AlarmWatchTest {
             List.of(new SensorTrust("one", Trust.GOOD, ""), new SensorTrust("two", Trust.GOOD, "")),
             Math.toRadians(-0.5),
             3,
+            "",
             0);
     two.round(twisted, 0);
     StandingAlarm alarm = two.round(twisted, Times.minutes(1)).get(0);

@@ -94,7 +94,7 @@ class ServiceRestartIT {
         Service service = start(config(broker), scenario)) {
       observer.awaitLast(ROOT + "floor/state", "steady");
       observer.publish(ROOT + "upkeep/zero/set", "now");
-      observer.awaitPart(ROOT + "$log/info", "zero taken");
+      observer.awaitPart(ROOT + "$log/info", "zero: the floor as it stands now is level");
       observer.publish(ROOT + "upkeep/history/set", "{\"reply\": \"me\"}");
       String answer = ROOT + "upkeep/history/answer/me";
       Await.until("an answer", () -> observer.last(answer).isPresent());

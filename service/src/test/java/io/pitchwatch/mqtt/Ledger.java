@@ -4,6 +4,7 @@ import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.mqtt.tree.Commands;
 import io.pitchwatch.mqtt.tree.HistoryRequest;
+import io.pitchwatch.visit.Care;
 import io.pitchwatch.visit.Laid;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -58,6 +59,11 @@ public final class Ledger implements Commands, LinkWatch {
   @Override
   public void acknowledge(String alertId) {
     entries.add("acknowledge " + alertId);
+  }
+
+  @Override
+  public void care(Care step) {
+    entries.add("care " + step);
   }
 
   @Override

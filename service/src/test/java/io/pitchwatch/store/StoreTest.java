@@ -6,7 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.pitchwatch.alarms.AlarmMemory;
 import io.pitchwatch.attitude.Alignment;
+import io.pitchwatch.attitude.Calibration;
+import io.pitchwatch.attitude.CalibrationQuality;
 import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.attitude.SensorSetup;
+import io.pitchwatch.attitude.Triad;
 import io.pitchwatch.attitude.UpVector;
 import io.pitchwatch.attitude.Zero;
 import io.pitchwatch.coach.Direction;
@@ -66,29 +70,64 @@ class StoreTest {
     try (Store store = open()) {
       store.kept().keepZero("floor", ZERO);
       store.kept().keepZero("floor", ZERO);
-      assertEquals(Optional.empty(), store.kept().zeroBefore("floor"));
+      assertEquals(SensorSetup.NONE, store.kept().setupBefore("floor"));
       store.kept().keepZero("floor", LATER);
     }
     try (Store store = open()) {
       assertEquals(Optional.of(LATER), store.kept().zero("floor"));
-      assertEquals(Optional.of(ZERO), store.kept().zeroBefore("floor"));
+      assertEquals(ZERO, store.kept().setupBefore("floor").zero());
+    }
+  }
+
+  @Test
+  void allThatWasFoundOutAboutASensorIsKeptAndWhatWasBefore() {
+    CalibrationQuality quality =
+        new CalibrationQuality(
+            new Triad(1e-4, 2e-4, 3e-4),
+            new Triad(1e-3, 2e-3, 3e-3),
+            new Triad(1e-5, 2e-5, 3e-5),
+            0.02,
+            0.0003,
+            18);
+    Calibration calibration =
+        new Calibration(
+            new Triad(1.01, 0.99, 1.02),
+            new Triad(-0.01, 0.02, 0.003),
+            new Triad(0.012, -0.009, 0.025),
+            quality,
+            "2026-05-01T10:00:00Z");
+    Alignment.Found alignment = new Alignment.Found(0.05, 0.001, "2026-05-01T11:00:00Z");
+    SensorSetup setup = new SensorSetup(calibration, ZERO, alignment);
+    try (Store store = open()) {
+      assertEquals(SensorSetup.NONE, store.kept().setup("floor"));
+      assertEquals(new Written.Done(), store.kept().keepSetup("floor", setup));
+      store.kept().keepReversalFirst("floor", LATER);
+    }
+    try (Store store = open()) {
+      assertEquals(setup, store.kept().setup("floor"));
+      assertEquals(SensorSetup.NONE, store.kept().setupBefore("floor"));
+      assertEquals(Optional.of(LATER), store.kept().reversalFirst("floor"));
+      store.kept().forgetReversal("floor");
+      store.kept().keepSetup("floor", setup.with(LATER));
+      store.kept().keepSetup("floor", setup.with(LATER));
+    }
+    try (Store store = open()) {
+      assertEquals(setup, store.kept().setupBefore("floor"));
+      assertEquals(Optional.empty(), store.kept().reversalFirst("floor"));
     }
   }
 
   @Test
   void theVisitGoesOnWhereItWas() {
     VisitState state = new VisitState(Phase.PARKED, Stay.SEASON, Surface.SOFT, LAID, true, 5);
-    Alignment.Found alignment = new Alignment.Found(0.05, 0.001);
     try (Store store = open()) {
       assertEquals(Optional.empty(), store.kept().visit(0));
       store.kept().keepVisit(state);
-      store.kept().keepAlignment("floor", alignment);
     }
     try (Store store = open()) {
       assertEquals(
           Optional.of(new VisitState(Phase.PARKED, Stay.SEASON, Surface.SOFT, LAID, false, 77)),
           store.kept().visit(77));
-      assertEquals(Optional.of(alignment), store.kept().alignment("floor"));
     }
   }
 

@@ -62,8 +62,14 @@ final class HubComponent {
       case FLOAT, DATETIME -> Optional.of("sensor");
       case BOOLEAN -> Optional.of("binary_sensor");
       case ENUM -> {
-        String taking = property.retained() ? "select" : "button";
-        yield Optional.of(property.settable() ? taking : "sensor");
+        if (!property.settable()) {
+          yield Optional.of("sensor");
+        }
+        if (property.retained()) {
+          yield Optional.of("select");
+        }
+        // A button presses one word; what has several steps wants its guide beside it.
+        yield property.choices().size() == 1 ? Optional.of("button") : Optional.empty();
       }
       case STRING, JSON -> Optional.empty();
     };

@@ -2,6 +2,7 @@ package io.pitchwatch.mqtt.tree;
 
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
+import io.pitchwatch.visit.Care;
 import io.pitchwatch.visit.Laid;
 import java.util.function.Consumer;
 
@@ -27,6 +28,9 @@ public interface Commands {
 
   /** Takes the floor as it stands now for level. */
   void zero();
+
+  /** Does a step of looking after the sensors. */
+  void care(Care step);
 
   /**
    * Acknowledges an alert.

@@ -43,6 +43,9 @@ public record DeviceTree(String name, List<CoachNode> nodes) {
       nodes.add(new DoorNode(door.id()));
     }
     nodes.add(new GroundNode());
+    if (sensors.size() > 1) {
+      nodes.add(new FrameNode());
+    }
     nodes.add(new VisitNode(coach));
     nodes.add(new UpkeepNode());
     return new DeviceTree(coach.id(), nodes);

@@ -84,6 +84,7 @@ public final class Freshness {
         report.laid(),
         GroundReport.UNKNOWN,
         List.of(),
-        report.alerts());
+        report.alerts(),
+        report.installation().withoutSamples());
   }
 }

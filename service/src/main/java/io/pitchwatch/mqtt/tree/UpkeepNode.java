@@ -4,12 +4,14 @@ import io.pitchwatch.mqtt.homie.Datatype;
 import io.pitchwatch.mqtt.homie.Ids;
 import io.pitchwatch.mqtt.homie.Node;
 import io.pitchwatch.mqtt.homie.Property;
+import io.pitchwatch.visit.Care;
 import io.pitchwatch.visit.Report;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.LongFunction;
 
-/** Commands that leave no value behind: zero, acknowledge, shelve. */
+/** Looking after sensors and alerts: commands that leave no value behind, and the guide. */
 public final class UpkeepNode implements CoachNode {
 
   static final Property ZERO =
@@ -19,7 +21,27 @@ public final class UpkeepNode implements CoachNode {
   static final Property SHELVE =
       Property.plain("shelve", "Keep an alert quiet for a while", Datatype.JSON).momentary();
 
-  private final Node node = new Node("upkeep", "Upkeep", List.of(ZERO, ACKNOWLEDGE, SHELVE));
+  static final Property UNDO =
+      Property.choice("undo", "Go back to before the last zero, heading or calibration", "now")
+          .momentary();
+  static final Property REVERSAL =
+      Property.choice("reversal", "Zero by turning the coach round", "first", "second", "cancel")
+          .momentary();
+  static final Property ALIGN =
+      Property.choice(
+              "align", "Heading of the sensor's board", "before", "front-up", "rear-up", "cancel")
+          .momentary();
+  static final Property CALIBRATE =
+      Property.choice("calibrate", "Calibrate the sensor in the hand", "start", "accept", "cancel")
+          .momentary();
+  static final Property GUIDE =
+      Property.plain("guide", "What to do next with the sensors", Datatype.JSON);
+
+  private final Node node =
+      new Node(
+          "upkeep",
+          "Upkeep",
+          List.of(ZERO, UNDO, REVERSAL, ALIGN, CALIBRATE, GUIDE, ACKNOWLEDGE, SHELVE));
 
   @Override
   public Node node() {
@@ -28,7 +50,9 @@ public final class UpkeepNode implements CoachNode {
 
   @Override
   public List<Reading> read(Report report, LongFunction<Instant> wall) {
-    return List.of();
+    return new Readings(node, report.atNanos())
+        .put(GUIDE, Value.of(GuideDocument.write(report.installation().guide())))
+        .list();
   }
 
   @Override
@@ -36,9 +60,10 @@ public final class UpkeepNode implements CoachNode {
     if (property.equals(ZERO)) {
       return zero(payload, commands);
     }
-    return property.equals(ACKNOWLEDGE)
-        ? acknowledge(payload, commands)
-        : shelve(payload, commands);
+    if (property.equals(ACKNOWLEDGE)) {
+      return acknowledge(payload, commands);
+    }
+    return property.equals(SHELVE) ? shelve(payload, commands) : care(property, payload, commands);
   }
 
   private static Ruling zero(String payload, Commands commands) {
@@ -46,6 +71,16 @@ public final class UpkeepNode implements CoachNode {
       return new Ruling.Refused("found " + Quoted.of(payload) + "; allowed is now");
     }
     commands.zero();
+    return new Ruling.Accepted();
+  }
+
+  private static Ruling care(Property property, String payload, Commands commands) {
+    if (!property.choices().contains(payload)) {
+      return new Ruling.Refused(
+          "found " + Quoted.of(payload) + "; allowed is " + String.join(", ", property.choices()));
+    }
+    String name = property.equals(UNDO) ? property.id() : property.id() + "_" + payload;
+    commands.care(Care.valueOf(name.replace('-', '_').toUpperCase(Locale.ROOT)));
     return new Ruling.Accepted();
   }
 

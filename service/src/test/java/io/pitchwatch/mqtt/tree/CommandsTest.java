@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.pitchwatch.mqtt.Heron;
 import io.pitchwatch.mqtt.Ledger;
 import io.pitchwatch.mqtt.Schemas;
+import io.pitchwatch.visit.Guide;
 import io.pitchwatch.visit.Report;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -51,6 +52,46 @@ class CommandsTest {
         List.of("zero", "acknowledge fridge-galley", "shelve fridge-galley 60.0"),
         ledger.entries());
     assertEquals(List.of(), Schemas.faults("shelve", SHELVE));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "undo, now, care UNDO",
+    "reversal, first, care REVERSAL_FIRST",
+    "reversal, second, care REVERSAL_SECOND",
+    "reversal, cancel, care REVERSAL_CANCEL",
+    "align, before, care ALIGN_BEFORE",
+    "align, front-up, care ALIGN_FRONT_UP",
+    "align, rear-up, care ALIGN_REAR_UP",
+    "align, cancel, care ALIGN_CANCEL",
+    "calibrate, start, care CALIBRATE_START",
+    "calibrate, accept, care CALIBRATE_ACCEPT",
+    "calibrate, cancel, care CALIBRATE_CANCEL",
+  })
+  void ofCareAreHandedOn(String property, String payload, String entry) {
+    assertEquals(new Ruling.Accepted(), set(upkeep, property, payload));
+    assertEquals(List.of(entry), ledger.entries());
+  }
+
+  @Test
+  void ofCareThatMakeNoSenseNameWhatIsAllowed() {
+    Ruling.Refused refused = (Ruling.Refused) set(upkeep, "align", "sideways");
+    assertTrue(refused.why().endsWith("allowed is before, front-up, rear-up, cancel"));
+    assertEquals(List.of(), ledger.entries());
+  }
+
+  @Test
+  void guideIsWhatItsSchemaSays() throws Exception {
+    Guide guide =
+        new Guide(
+            Guide.Task.REVERSAL,
+            "first reading taken",
+            "turn the coach \"round\"",
+            "zero none, heading none, calibration none");
+    assertEquals(List.of(), Schemas.faults("guide", GuideDocument.write(guide)));
+    assertEquals(
+        "{\"task\":\"none\",\"said\":\"\",\"next\":\"\",\"undo\":\"\"}",
+        GuideDocument.write(Guide.IDLE));
   }
 
   @ParameterizedTest

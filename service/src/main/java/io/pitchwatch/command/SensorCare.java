@@ -1,0 +1,223 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.attitude.Alignment;
+import io.pitchwatch.attitude.Calibration;
+import io.pitchwatch.attitude.SensorSetup;
+import io.pitchwatch.attitude.UpVector;
+import io.pitchwatch.attitude.Zero;
+import io.pitchwatch.store.Kept;
+import io.pitchwatch.store.Written;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Looks after one sensor at its place: zero, reversal, heading, and the way back from each. Every
+ * step says what it found and how far it can be trusted; a refused one changes nothing.
+ */
+final class SensorCare {
+
+  private static final String ASKEW =
+      "the sensor's board leans by more than 55 deg from the mounting that the config names;"
+          + " another mounting fits better";
+
+  /** Two decimals are said; less than this would be said as nothing. */
+  private static final double LEAST_SAID_RAD = Math.toRadians(0.01);
+
+  private final SensorPost post;
+  private final Kept kept;
+  private @Nullable UpVector beforeLeaning;
+  private double beforeErrorRad;
+
+  SensorCare(SensorPost post, Kept kept) {
+    this.post = post;
+    this.kept = kept;
+  }
+
+  SensorPost post() {
+    return post;
+  }
+
+  /** Takes the floor as it stands for level. */
+  CareStep zero(long nowNanos, String date) {
+    Optional<String> unready = post.unready(nowNanos);
+    if (unready.isPresent()) {
+      return CareStep.refused(unready.get());
+    }
+    UpVector up = post.upAsMounted(nowNanos);
+    if (!(up.totalRad() <= Zero.LARGEST_RAD)) {
+      return CareStep.refused(ASKEW);
+    }
+    double errorRad = post.randomErrorRad(nowNanos);
+    Zero zero = new Zero(up, errorRad, post.temperatureC(nowNanos), date);
+    return change(
+        post.setup().with(zero),
+        "the floor as it stands now is level"
+            + within(errorRad)
+            + "; how true the level was that you trusted comes on top");
+  }
+
+  /** Remembers how the floor leans before the coach is turned round on the same spot. */
+  CareStep reversalFirst(long nowNanos, String date) {
+    Optional<String> unready = post.unready(nowNanos);
+    if (unready.isPresent()) {
+      return CareStep.refused(unready.get());
+    }
+    UpVector up = post.upAsMounted(nowNanos);
+    if (!(up.totalRad() <= Zero.LARGEST_RAD)) {
+      return CareStep.refused(ASKEW);
+    }
+    double errorRad = post.randomErrorRad(nowNanos);
+    Zero first = new Zero(up, errorRad, post.temperatureC(nowNanos), date);
+    return lasting(kept.keepReversalFirst(post.id(), first), "first reading of the reversal taken");
+  }
+
+  /** The zero from both readings. */
+  CareStep reversalSecond(long nowNanos, String date) {
+    Optional<Zero> first = kept.reversalFirst(post.id());
+    if (first.isEmpty()) {
+      return CareStep.refused("there is no first reading yet");
+    }
+    Optional<String> unready = post.unready(nowNanos);
+    if (unready.isPresent()) {
+      return CareStep.refused(unready.get());
+    }
+    UpVector up = post.upAsMounted(nowNanos);
+    double errorRad = Math.max(first.get().standardErrorRad(), post.randomErrorRad(nowNanos));
+    double slopeRad = first.get().up().angleRad(up) / 2;
+    if (slopeRad > Math.toRadians(15)) {
+      return CareStep.refused(
+          "the two readings differ as if the ground sloped by "
+              + degrees(slopeRad)
+              + "; the sensor must have been moved in between");
+    }
+    double temperatureC = (first.get().temperatureC() + post.temperatureC(nowNanos)) / 2;
+    Zero zero = Zero.reversal(first.get().up(), up, errorRad, temperatureC, date);
+    kept.forgetReversal(post.id());
+    return change(
+        post.setup().with(zero),
+        "zero taken from both readings"
+            + within(zero.standardErrorRad())
+            + "; the ground there slopes by "
+            + degrees(slopeRad)
+            + (slopeRad < 5 * errorRad ? ", too little to tell whether you turned round" : ""));
+  }
+
+  CareStep reversalCancelled() {
+    return lasting(kept.forgetReversal(post.id()), "reversal cancelled");
+  }
+
+  /** Remembers how the floor leans before one end is raised. */
+  CareStep alignBefore(long nowNanos) {
+    Optional<String> unready = post.unready(nowNanos);
+    if (unready.isPresent()) {
+      return CareStep.refused(unready.get());
+    }
+    beforeLeaning = post.upAsZeroed(nowNanos);
+    beforeErrorRad = post.randomErrorRad(nowNanos);
+    return CareStep.done("reading before the raising taken");
+  }
+
+  /** The heading of the board from what raising one end changed. */
+  CareStep alignAfter(boolean frontWentUp, long nowNanos, String date) {
+    UpVector before = beforeLeaning;
+    if (before == null) {
+      return CareStep.refused("there is no first reading yet");
+    }
+    Optional<String> unready = post.unready(nowNanos);
+    if (unready.isPresent()) {
+      return CareStep.refused(unready.get());
+    }
+    UpVector after = post.upAsZeroed(nowNanos);
+    double errorRad = Math.max(beforeErrorRad, post.randomErrorRad(nowNanos));
+    Alignment outcome =
+        frontWentUp
+            ? Alignment.frontRaised(before, after, errorRad)
+            : Alignment.rearRaised(before, after, errorRad);
+    if (outcome instanceof Alignment.Found found) {
+      beforeLeaning = null;
+      return aligned(found.dated(date));
+    }
+    return CareStep.refused(
+        outcome instanceof Alignment.TooSmall small
+            ? "the lean changed by "
+                + degrees(small.changeRad())
+                + " only; raise that end until it has changed by "
+                + degrees(Math.max(small.neededRad(), Math.toRadians(0.5)))
+            : "the lean changed the other way: the other end went up, or the mounting is wrong");
+  }
+
+  private CareStep aligned(Alignment.Found found) {
+    double threeRad = Math.toRadians(3);
+    return change(
+        post.setup().with(found),
+        "the board's forward is turned "
+            + degrees(Math.abs(found.yawRad()))
+            + (found.yawRad() >= 0 ? " to the left" : " to the right")
+            + within(found.standardErrorRad())
+            + "; of 3 deg front to back that made "
+            + degrees(Math.abs(threeRad * Math.sin(found.yawRad())))
+            + " of false lean side to side, now under "
+            + degrees(Math.max(2 * threeRad * found.standardErrorRad(), LEAST_SAID_RAD)));
+  }
+
+  CareStep alignCancelled() {
+    beforeLeaning = null;
+    return CareStep.done("align cancelled");
+  }
+
+  /** Uses a calibration from now on. */
+  CareStep calibrated(Calibration calibration) {
+    return change(
+        post.setup().with(calibration),
+        "calibration accepted; fasten the sensor at its place again, then zero and align");
+  }
+
+  /** Goes back to what was before the last change; done twice it is as it was. */
+  CareStep undo() {
+    SensorSetup before = kept.setupBefore(post.id());
+    if (before.equals(post.setup())) {
+      return CareStep.refused("there is nothing to go back to");
+    }
+    return change(before, "back to " + words(before));
+  }
+
+  /** What an undo would bring back; empty when there is nothing. */
+  String undoWords() {
+    SensorSetup before = kept.setupBefore(post.id());
+    return before.equals(post.setup()) ? "" : words(before);
+  }
+
+  private static String words(SensorSetup setup) {
+    return "zero "
+        + of(setup.zero().equals(Zero.NONE), setup.zero().date())
+        + ", heading "
+        + of(setup.alignment().equals(Alignment.Found.NONE), setup.alignment().date())
+        + ", calibration "
+        + of(setup.calibration().isNone(), setup.calibration().date());
+  }
+
+  private static String of(boolean none, String date) {
+    return none ? "none" : date.isEmpty() ? "without a date" : "of " + date;
+  }
+
+  private CareStep change(SensorSetup next, String said) {
+    post.use(next);
+    return lasting(kept.keepSetup(post.id(), next), said);
+  }
+
+  private static CareStep lasting(Written written, String said) {
+    return written instanceof Written.NotLasting trouble
+        ? CareStep.done(said + "; BUT " + trouble.trouble().text())
+        : CareStep.done(said);
+  }
+
+  /** Two standard errors, as people take a plus-minus. */
+  private static String within(double errorRad) {
+    return " within ± " + degrees(2 * errorRad);
+  }
+
+  static String degrees(double rad) {
+    return String.format(Locale.ROOT, "%.2f deg", Math.toDegrees(rad));
+  }
+}
