@@ -4,10 +4,10 @@
 import { byId } from "./dom.js";
 
 const ORDERS = {
-  "under-way": [["alerts", "laid", "floor"], ["fridges", "stay"], ["plan", "cautions"]],
-  arriving: [["alerts", "plan", "floor"], ["cautions", "stay", "fridges"], ["laid", "doors"]],
+  "under-way": [["alerts", "laid", "floor"], ["fridges", "stay"], ["history", "plan", "cautions"]],
+  arriving: [["alerts", "plan", "floor"], ["cautions", "stay", "fridges"], ["history", "laid", "doors"]],
   parked: [["alerts", "well", "floor", "history"], ["fridges", "ground", "doors", "stay"], ["plan", "laid", "cautions"]],
-  leaving: [["alerts", "laid", "floor"], ["cautions", "fridges", "stay"], ["plan", "doors"]],
+  leaving: [["alerts", "laid", "floor"], ["cautions", "fridges", "stay"], ["history", "plan", "doors"]],
 };
 const REGIONS = ["first", "second", "third"];
 const ALWAYS = ["well", "history", "ground", "doors", "sensors", "set-up"];

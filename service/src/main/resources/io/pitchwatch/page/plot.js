@@ -26,14 +26,15 @@ export function plot(uPlot, place, history, axis, onCursor) {
   const colours = colourNames();
   const data = columns(history, axis);
   const range = span(data, history.limits, axis);
+  const times = shownTimes(history);
   const options = {
     width: Math.max(place.clientWidth, 200),
     height: HEIGHT,
     ms: 1e-3,
     legend: { show: false },
     cursor: { y: false, drag: { x: false, y: false } },
-    scales: { x: { time: true }, y: { range: () => range } },
-    axes: [xAxis(data[0], colours), yAxis(colours)],
+    scales: { x: { time: true, range: () => times }, y: { range: () => range } },
+    axes: [xAxis(times, colours), yAxis(colours)],
     series: series(colours),
     bands: [
       { series: [2, 1], fill: fade(colours.water, 0.25) },
@@ -76,14 +77,26 @@ function trend({ rows, forecast }, axis) {
   if (!told || !last || last[axis].mean === null) {
     return [];
   }
-  const shown = last.time - rows[0].time;
-  const length = Math.min(Math.max(shown * ONWARD, HOUR_S), MOST_ONWARD_S);
+  const length = onwardSeconds(rows);
   return [0.25, 0.5, 0.75, 1].map((part) => {
     const hours = (part * length) / HOUR_S;
     const middle = last[axis].mean + rate * hours;
     const width = TWO_SIGMA * (error ?? 0) * hours;
     return { time: last.time + part * length, low: middle - width, high: middle + width, middle };
   });
+}
+
+function onwardSeconds(rows) {
+  const shown = rows[rows.length - 1].time - rows[0].time;
+  return Math.min(Math.max(shown * ONWARD, HOUR_S), MOST_ONWARD_S);
+}
+
+/** The same for both axes, so that what stands above each other happened together. */
+function shownTimes(history) {
+  const { rows, forecast } = history;
+  const first = rows[0].time;
+  const last = rows[rows.length - 1].time + (forecast.settling ? onwardSeconds(rows) : 0);
+  return [first, Math.max(last, first + 60)];
 }
 
 function span(data, limits, axis) {
@@ -119,8 +132,8 @@ function series(colours) {
   ];
 }
 
-function xAxis(times, colours) {
-  const shown = (times[times.length - 1] ?? 0) - (times[0] ?? 0);
+function xAxis([first, last], colours) {
+  const shown = last - first;
   return {
     ...axisLook(colours),
     space: 64,

@@ -103,7 +103,7 @@ class PageHistoryIT extends OnThePage {
   void emptyStoreIsSaidToBeEmpty() {
     coach().history("{\"columns\":[\"time\"],\"rows\":[]}");
     browser().press("#history-open");
-    browser().awaitText("#history-words", "Nothing is known of this time");
+    browser().awaitText("#history-words", "Nothing is written down of this time");
   }
 
   @Test
