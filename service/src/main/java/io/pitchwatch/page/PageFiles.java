@@ -36,6 +36,7 @@ final class PageFiles {
           "plot.js",
           "setup.js",
           "signin.js",
+          "sitecard.js",
           "stack.js",
           "style.css",
           "text.js",

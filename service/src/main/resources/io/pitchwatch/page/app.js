@@ -11,6 +11,7 @@ import { arrange } from "./arrange.js";
 import { showLaid, showPlan } from "./plancard.js";
 import { showCards } from "./cards.js";
 import { showCare } from "./care.js";
+import { SiteCard } from "./sitecard.js";
 import { showWell } from "./wellcard.js";
 import { toGo } from "./togo.js";
 import { showFloor } from "./floorcard.js";
@@ -46,6 +47,7 @@ class Page {
       this.#soon();
     });
     this.stay = new StayChooser(settings, (...asked) => this.#ask(...asked), this.commands);
+    this.site = new SiteCard((...asked) => this.#ask(...asked));
     wireZero((...asked) => this.#ask(...asked));
     this.signIn = new SignIn(settings, () => this.connect());
     byId("retry").addEventListener("click", () => this.connection.hurry());
@@ -182,6 +184,7 @@ class Page {
     });
     showCare(view, (...asked) => this.#ask(...asked));
     this.stay.show(view);
+    this.site.show(view);
     setHidden(byId("history"), !view.heard);
     setHidden(byId("mark"), view.phase !== "arriving");
     setHidden(byId("phase"), view.phase === null);

@@ -5,12 +5,12 @@ import { byId } from "./dom.js";
 
 const ORDERS = {
   "under-way": [["alerts", "laid", "floor"], ["fridges", "stay"], ["history", "plan", "cautions"]],
-  arriving: [["alerts", "plan", "floor"], ["cautions", "stay", "fridges"], ["history", "laid", "doors"]],
-  parked: [["alerts", "well", "floor", "history"], ["fridges", "ground", "doors", "stay"], ["plan", "laid", "cautions"]],
+  arriving: [["alerts", "plan", "floor"], ["cautions", "stay", "site", "fridges"], ["history", "laid", "doors"]],
+  parked: [["alerts", "well", "floor", "history"], ["fridges", "ground", "doors", "stay", "site"], ["plan", "laid", "cautions"]],
   leaving: [["alerts", "laid", "floor"], ["cautions", "fridges", "stay"], ["history", "plan", "doors"]],
 };
 const REGIONS = ["first", "second", "third"];
-const ALWAYS = ["well", "history", "ground", "doors", "sensors", "set-up"];
+const ALWAYS = ["well", "history", "ground", "doors", "site", "sensors", "set-up"];
 
 let arranged = "";
 

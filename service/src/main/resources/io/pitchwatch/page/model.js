@@ -12,12 +12,15 @@ const WATCHED_MS = 12_000;
 /** How far ahead of ours a coach's clock may run before its dates say nothing of age. */
 const CLOCK_AHEAD_MS = 60_000;
 
+const SURFACES = ["concrete", "asphalt", "gravel", "grass", "soft"];
 const STATES = ["init", "ready", "disconnected", "sleeping", "lost"];
 const TENDENCIES = ["stays", "drifts-shut", "drifts-open", "either"];
 
 export class Model {
   #tree;
   #skewMs = 0;
+  #described;
+  #keepsBook = false;
 
   constructor(tree) {
     this.#tree = tree;
@@ -48,12 +51,13 @@ export class Model {
       twist: number(tree.text("frame/twist"), -90, 90),
       sensors: tree.names("sensor-").map((id) => this.#sensor(id)),
       alerts: tree.names("$alert/").map((id) => ({ id, text: line(tree.text(`$alert/${id}`)) })),
+      site: this.#site(),
+      turn: list(json(tree.text("plan/turn"))?.best)
+        .map((each) => line(each?.text))
+        .filter(known),
       care: care(json(tree.text("upkeep/guide"))),
       stay: oneOf(tree.text("visit/stay"), ["overnight", "stay", "season"]),
-      surface: oneOf(
-        tree.text("visit/surface"),
-        ["concrete", "asphalt", "gravel", "grass", "soft"],
-      ),
+      surface: oneOf(tree.text("visit/surface"), SURFACES),
       plan: plan(tree.text("plan/headline"), tree.text("plan/document")),
       laid: wheels(json(tree.text("visit/laid"))?.wheels),
       phase: oneOf(tree.text("visit/phase"), ["under-way", "arriving", "parked", "leaving"]),
@@ -111,6 +115,23 @@ export class Model {
     };
   }
 
+  /** The place and its book; null where the coach's program keeps none. */
+  #site() {
+    const tree = this.#tree;
+    const description = tree.text("$description");
+    if (description !== this.#described) {
+      this.#described = description;
+      this.#keepsBook = json(description)?.nodes?.visit?.properties?.book !== undefined;
+    }
+    if (!this.#keepsBook) {
+      return null;
+    }
+    return {
+      name: line(tree.text("visit/site")) ?? "",
+      visits: list(json(tree.text("visit/book"))?.visits).map(visit),
+    };
+  }
+
   #fridge(id) {
     const tree = this.#tree;
     return {
@@ -143,6 +164,19 @@ export class Model {
       noise: number(tree.text(`sensor-${id}/noise`), 0, 90),
     };
   }
+}
+
+/** One visit in the site book. */
+function visit(value) {
+  return {
+    begun: instant(value?.begun),
+    ended: instant(value?.ended),
+    surface: oneOf(value?.surface, SURFACES),
+    found: lean(value?.found),
+    levelled: lean(value?.levelled),
+    settled: lean(value?.settled),
+    laid: line(value?.laid),
+  };
 }
 
 /** How far somebody is with looking after the sensors, in the coach's words; null if unheard of. */
@@ -188,8 +222,14 @@ function plan(headlineText, documentText) {
       }))
       .filter(({ piece, used, of }) => piece !== null && used !== null && of !== null),
     reasons: list(document.reasons).map((each) => line(each?.sentence ?? each?.text)).filter(known),
-    others: list(document.alternatives).map((each) => line(each?.headline)).filter(known),
+    others: list(document.alternatives).map(other).filter(known),
   };
+}
+
+/** Another plan, by what it does without. */
+function other(value) {
+  const headline = line(value?.headline);
+  return headline === null ? null : { headline, without: line(value.without) };
 }
 
 function lean(value) {
@@ -217,6 +257,12 @@ function layers(value) {
     .filter(({ piece, abreast }) => piece !== null && abreast !== null);
 }
 
+function piles(value) {
+  return list(value)
+    .map((each) => ({ pad: line(each?.pad), count: figure(each?.count, 1, 100) }))
+    .filter(({ pad, count }) => pad !== null && count !== null);
+}
+
 function jack(value) {
   const pair = line(value?.pair);
   const raise = figure(value?.raiseMm, 0, MOST_MM);
@@ -233,6 +279,7 @@ function jack(value) {
     raise,
     order: figure(value.order, 0, 100) ?? 0,
     pads: sides(value.padMm),
+    piles: { left: piles(value.pads?.left), right: piles(value.pads?.right) },
     travel: sides(value.travelMm),
   };
 }

@@ -26,12 +26,13 @@ export function showPlan(view, settings, footing, units) {
   );
   showToGo(toGo(view, settings, footing, units));
   setHidden(byId("plan-laid"), plan.wheels.length === 0);
-  redraw(byId("plan-steps"), JSON.stringify([plan, units, footing?.trackMm]), () => [
+  redraw(byId("plan-steps"), JSON.stringify([plan, view.turn, units, footing?.trackMm]), () => [
     ...wheelParts(plan, settings.pieces ?? [], units),
     ...jackParts(plan, units),
     ...afterParts(plan, footing, units),
     ...listParts(null, plan.reasons),
-    ...listParts(text.plan.others, plan.others),
+    ...listParts(text.plan.others, plan.others.map(otherWords)),
+    ...listParts(text.plan.turn, plan.verdict === "good" ? [] : view.turn),
     ...listParts(
       text.plan.pieces,
       plan.pieces.map(({ piece, used, of }) => text.plan.used(name(piece), used, of)),
@@ -100,14 +101,15 @@ function jackParts(plan, units) {
     return [];
   }
   const mm = (value) => length(value, units);
-  const pad = (value) => (value === 0 ? text.plan.noPads : mm(value));
+  const pad = (value, piles) =>
+    value === 0 ? text.plan.noPads : text.plan.pile(mm(value), text.join(piles.map(pileWords)));
   const inOrder = [...plan.jacks].sort((a, b) => a.order - b.order);
   return [
     h("h3", {}, text.plan.jacks),
     h(
       "ol",
       { class: "jacks" },
-      ...inOrder.map(({ pair, raise, pads, travel }) =>
+      ...inOrder.map(({ pair, raise, pads, piles, travel }) =>
         h(
           "li",
           {},
@@ -116,7 +118,7 @@ function jackParts(plan, units) {
             "span",
             { class: "detail" },
             [
-              pads && text.plan.pads(pad(pads.left), pad(pads.right)),
+              pads && text.plan.pads(pad(pads.left, piles.left), pad(pads.right, piles.right)),
               travel && text.plan.travel(mm(travel.left), mm(travel.right)),
             ]
               .filter(Boolean)
@@ -126,6 +128,14 @@ function jackParts(plan, units) {
       ),
     ),
   ];
+}
+
+function pileWords({ pad, count }) {
+  return text.laid.pieces(count, pad.replaceAll("-", " "));
+}
+
+function otherWords({ headline, without }) {
+  return without === null ? headline : text.plan.without(without.replaceAll("-", " "), headline);
 }
 
 function afterParts(plan, footing, units) {

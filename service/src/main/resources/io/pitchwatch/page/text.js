@@ -140,7 +140,10 @@ export const text = {
     after: "Afterwards",
     pieces: "Pieces",
     used: (piece, used, of) => `${piece}: ${used} of ${of}`,
+    pile: (height, piles) => (piles === "" ? height : `${height} (${piles})`),
     others: "Other ways",
+    without: (piece, headline) => `Without ${piece}: ${headline}`,
+    turn: "Or turn the coach",
     old: "From an earlier reading",
   },
 
@@ -236,6 +239,21 @@ export const text = {
       soft: "Soft ground",
     },
     mark: "Remember how this spot leans",
+  },
+
+  site: {
+    heading: "This place",
+    name: "What you call it",
+    save: "Keep the name",
+    unnamed: "With a name the coach remembers how it stood here, until it drives on.",
+    first: "The site book knows no earlier visit.",
+    before: (count) => (count === 1 ? "You were here before." : `You were here ${count} times before.`),
+    span: (dates) => dates.join(" – "),
+    undated: "Some day",
+    found: (lean) => `Found ${lean}`,
+    laid: (words) => `Laid: ${words}`,
+    levelled: (lean) => `Then ${lean}`,
+    settled: (lean) => `Sank by ${lean}`,
   },
 
   ask: {

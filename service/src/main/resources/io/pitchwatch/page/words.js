@@ -55,6 +55,7 @@ export function name(id) {
 
 const CLOCK = new Intl.DateTimeFormat(language, { hour: "2-digit", minute: "2-digit", hour12: false });
 const DAY = new Intl.DateTimeFormat(language, { day: "numeric", month: "short" });
+const DATE = new Intl.DateTimeFormat(language, { day: "numeric", month: "short", year: "numeric" });
 
 /** Hours and minutes of an instant, seconds since 1970, where the reader is. */
 export function clock(atSeconds) {
@@ -64,6 +65,11 @@ export function clock(atSeconds) {
 /** Day and month of an instant, seconds since 1970, where the reader is. */
 export function day(atSeconds) {
   return DAY.format(atSeconds * 1000);
+}
+
+/** A day of a year, of an instant in milliseconds, where the reader is. */
+export function date(atMillis) {
+  return DATE.format(atMillis);
 }
 
 /** A lean on one axis, "roll" or "pitch", as which side is low and by how much. */

@@ -97,6 +97,41 @@ class PageVisitIT extends OnThePage {
         coach().commands());
   }
 
+  @Test
+  void placeGetsItsNameAndTellsOfEarlierVisits() throws Exception {
+    coach().put("$description", "{\"nodes\":{\"visit\":{\"properties\":{\"book\":{}}}}}");
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().awaitText("#site-book-words", "With a name the coach remembers");
+    browser().find("[name=site]").sendKeys("Alder Bend");
+    browser().press("#site-form button");
+    browser().awaitText("#site-answer", "The coach has taken it");
+    assertTrue(coach().commands().contains("visit/site/set Alder Bend"));
+    browser().awaitText("#site-book-words", "no earlier visit");
+    coach()
+        .put(
+            "visit/book",
+            """
+            {"site":"Alder Bend","visits":[{"begun":"2026-05-02T12:00:00Z",
+             "ended":"2026-05-09T12:00:00Z","stay":"stay","surface":"grass",
+             "found":{"rollDeg":2.1,"pitchDeg":-0.8},"levelled":{"rollDeg":0.1,"pitchDeg":0},
+             "settled":{"rollDeg":0.12,"pitchDeg":0},"laid":"rear right: 2 block"},
+             {"begun":"soon","surface":"__proto__","found":7,"laid":["x"]}]}
+            """);
+    browser().awaitText("#site-book-words", "You were here 2 times before");
+    String book = browser().text("#site-book");
+    for (String part :
+        List.of(
+            "May 2, 2026 – May 9, 2026",
+            "Grass. Found right side low 2.10°, rear low 0.80°. Laid: rear right: 2 block.",
+            "Then right side low 0.10°, even. Sank by right side low 0.12°",
+            "Some day")) {
+      assertTrue(book.contains(part), part + " in " + book);
+    }
+    browser().find("[name=site]").clear();
+    browser().press("#site-form button");
+    browser().awaitText("#site-book-words", "With a name the coach remembers");
+  }
+
   private static String guide(String task, String said, String next, String undo) {
     return "{\"task\":\"%s\",\"said\":\"%s\",\"next\":\"%s\",\"undo\":\"%s\"}"
         .formatted(task, said, next, undo);
@@ -134,10 +169,12 @@ class PageVisitIT extends OnThePage {
             "up 76 mm",
             "2 layers of block, 2 side by side",
             "Front pair: raise 94 mm",
-            "Pads: left 114 mm, right 190 mm",
+            "Pads: left 114 mm (1 × timber pad), right 190 mm (1 × timber pad, 2 × thin pad)",
             "Block: 7 of 10")) {
       assertTrue(plan.contains(part), part + " in " + plan);
     }
+    assertTrue(plan.contains("Without block: Right side up 48 mm"), plan);
+    assertFalse(plan.contains("Or turn the coach"), "this plan is good as it is");
     assertTrue(above("#plan", "#floor"));
     assertTrue(browser().text("#cautions").contains("Chock the wheels"));
     // drawn to scale: a block is 380 mm long and 38 mm thick
@@ -148,6 +185,18 @@ class PageVisitIT extends OnThePage {
                     + "return [p.width.baseVal.value / p.height.baseVal.value]")
             .get(0);
     assertEquals(10, ratio, 0.1);
+  }
+
+  @Test
+  void whereNoPlanHelpsTheHeadingsThatWouldAreShown() throws Exception {
+    arriving();
+    coach()
+        .put("plan/document", Plans.RIGHT_SIDE_UP.replace("\"good\"", "\"move\""))
+        .put("plan/turn", "{\"best\":[{\"text\":\"turn 90 deg left: no block needed\"}]}");
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().awaitText("#plan-verdict", "Not on this spot");
+    browser().awaitText("#plan-steps", "Or turn the coach");
+    browser().awaitText("#plan-steps", "turn 90 deg left: no block needed");
   }
 
   @Test

@@ -25,13 +25,16 @@ final class Plans {
        "afterWheels":{"rollDeg":0.04,"pitchDeg":0.8},
        "jacks":[
          {"pair":"front","order":1,"raiseMm":94,"padMm":{"left":114,"right":190},
-          "travelMm":{"left":140,"right":140}},
+          "travelMm":{"left":140,"right":140},
+          "pads":{"left":[{"pad":"timber-pad","count":1}],
+            "right":[{"pad":"timber-pad","count":1},{"pad":"thin-pad","count":2}]}},
          {"pair":"rear","order":2,"raiseMm":12,"padMm":{"left":114,"right":228},
           "travelMm":{"left":140,"right":140}}],
        "afterJacks":{"rollDeg":0.04,"pitchDeg":0.0},
        "twistDeg":0.02,
        "pieces":[{"piece":"block","used":7,"of":10},{"piece":"grey-sheet","used":1,"of":4}],
-       "verdict":"good","reasons":[],"alternatives":[],
+       "verdict":"good","reasons":[],
+       "alternatives":[{"without":"block","headline":"Right side up 48 mm: boards alone"}],
        "headline":"Right side up","cautions":[]}
       """;
 

@@ -1,0 +1,62 @@
+// The place: what its owner calls it, and what the site book remembers of earlier visits.
+
+import { byId, h, redraw, setHidden, setText } from "./dom.js";
+import { date, leanWords } from "./words.js";
+import { text } from "./text.js";
+
+export class SiteCard {
+  /** `ask(path, payload, answer)` asks the coach. */
+  constructor(ask) {
+    byId("site-form").addEventListener("submit", (event) => {
+      event.preventDefault();
+      ask("visit/site", this.#input.value.trim(), "site-answer");
+    });
+  }
+
+  get #input() {
+    return byId("site-form").elements.site;
+  }
+
+  show({ site }) {
+    setHidden(byId("site"), site === null);
+    if (site === null) {
+      return;
+    }
+    // What somebody is typing is theirs until the coach has taken it.
+    if (document.activeElement !== this.#input && this.shown !== site.name) {
+      this.shown = site.name;
+      this.#input.value = site.name;
+    }
+    setText(byId("site-book-words"), bookWords(site));
+    redraw(byId("site-book"), JSON.stringify(site.visits), () => site.visits.map(visitRow));
+  }
+}
+
+function bookWords({ name, visits }) {
+  if (name === "") {
+    return text.site.unnamed;
+  }
+  return visits.length === 0 ? text.site.first : text.site.before(visits.length);
+}
+
+function visitRow({ begun, ended, surface, found, levelled, settled, laid }) {
+  const parts = [
+    surface && text.stay.surfaces[surface],
+    found && text.site.found(lean(found)),
+    laid && text.site.laid(laid),
+    levelled && text.site.levelled(lean(levelled)),
+    settled && text.site.settled(lean(settled)),
+  ];
+  const when = [begun, ended].filter((each) => each !== null).map(date);
+  return h(
+    "li",
+    { class: "row" },
+    h("span", { class: "name" }, when.length === 0 ? text.site.undated : text.site.span(when)),
+    h("span", { class: "detail" }, parts.filter(Boolean).join(". ") + "."),
+  );
+}
+
+function lean({ roll, pitch }) {
+  const words = [leanWords("roll", roll), leanWords("pitch", pitch)];
+  return words[0] === words[1] ? words[0] : text.join(words);
+}
