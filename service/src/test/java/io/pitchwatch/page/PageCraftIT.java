@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -22,6 +23,13 @@ class PageCraftIT extends OnThePage {
     coach().parkedInOrder().put("visit/phase", "arriving");
     coach().put("plan/headline", Plans.HEADLINE).put("plan/document", Plans.RIGHT_SIDE_UP);
     coach().put("$alert/fridge-galley", "Fridge galley is outside its limits.");
+    coach().put("$description", "{\"nodes\":{\"visit\":{\"properties\":{\"book\":{}}}}}");
+    coach().put("visit/site", "Alder Bend").put("visit/book", Plans.BOOK);
+    coach()
+        .put(
+            "upkeep/guide",
+            "{\"task\":\"none\",\"said\":\"zero taken\",\"next\":\"\",\"undo\":\"zero none\"}");
+    coach().history(Histories.sinkingDay(Instant.now().getEpochSecond()));
     coach().put("visit/laid", Plans.LAID).put("ground/settling", "true");
     browser().size(390, 844);
   }
@@ -55,8 +63,10 @@ class PageCraftIT extends OnThePage {
     assertEquals("[]", axe(), "arriving");
     coach().put("visit/phase", "parked");
     browser().awaitText("#phase", "Parked");
-    browser().find("#described summary").click();
     browser().size(1280, 800);
+    browser().press("#history-open");
+    browser().awaitText("#history-words", "Side to side");
+    browser().script("document.querySelectorAll('details').forEach(each => each.open = true)");
     assertEquals("[]", axe(), "parked, wide");
     coach().put("$state", "lost");
     browser().awaitText("#reading", "not current");

@@ -99,6 +99,27 @@ class PagePicturesIT extends OnThePage {
   }
 
   @Test
+  void setUp() throws Exception {
+    coach().parkedInOrder();
+    coach().put("$description", "{\"nodes\":{\"visit\":{\"properties\":{\"book\":{}}}}}");
+    coach().put("visit/site", "Alder Bend").put("visit/book", Plans.BOOK);
+    coach()
+        .put(
+            "upkeep/guide",
+            """
+            {"task":"reversal","said":"first reading taken","undo":"",
+             "next":"turn the coach end for end on the same spot, wheels in the same tracks, and \
+            take the second reading there"}
+            """);
+    stage().signedIn(Mosquitto.DRIVER);
+    browser().awaitText("#care-next", "Turn the coach");
+    browser().press("#described summary");
+    takeCard("set-up-light-" + PHONE, "#set-up", PHONE);
+    takeCard("site-light-" + PHONE, "#site", PHONE);
+    forget("upkeep/guide", "visit/book", "visit/site", "$description");
+  }
+
+  @Test
   void leaving() throws Exception {
     coach().parkedInOrder().put("visit/phase", "leaving").put("visit/laid", Plans.LAID);
     stage().signedIn(Mosquitto.DRIVER);

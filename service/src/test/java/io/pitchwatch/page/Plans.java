@@ -13,6 +13,15 @@ final class Plans {
          "stair":[[{"piece":"block","abreast":2}]]}]}
       """;
 
+  static final String BOOK =
+      """
+      {"site":"Alder Bend","visits":[
+        {"begun":"2026-05-02T12:00:00Z","ended":"2026-05-09T12:00:00Z","stay":"stay",
+         "surface":"grass","found":{"rollDeg":2.1,"pitchDeg":-0.8},
+         "levelled":{"rollDeg":0.1,"pitchDeg":0},"settled":{"rollDeg":0.12,"pitchDeg":0},
+         "laid":"rear right: 2 block"}]}
+      """;
+
   static final String RIGHT_SIDE_UP =
       """
       {"lean":{"rollDeg":2.1,"pitchDeg":0.8},
