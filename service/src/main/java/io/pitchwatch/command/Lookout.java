@@ -55,7 +55,8 @@ final class Lookout implements AutoCloseable {
     Upkeep upkeep = new Upkeep(posts, store.kept());
     Sensors sensors = new Sensors(posts, upkeep, clock.wall());
     Historian historian = new Historian(config.coach(), store.history(), around.clerk(), clock);
-    watch = new Watch(sensors, keeper, store.kept(), historian);
+    SiteLog sites = new SiteLog(store.siteBook(), clock.wall(), keeper::site);
+    watch = new Watch(sensors, keeper, store.kept(), historian, sites);
     Audience audience = around.audience();
     Chronicle chronicle =
         new Chronicle(store.history(), around.clerk(), clock.wall(), audience::say);

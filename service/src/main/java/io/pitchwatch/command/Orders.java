@@ -18,6 +18,7 @@ import io.pitchwatch.visit.Spots;
 import io.pitchwatch.visit.VisitEvent;
 import io.pitchwatch.visit.Watchkeeper;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.LongFunction;
@@ -35,6 +36,7 @@ final class Orders implements Commands {
   private final Upkeep upkeep;
   private final Kept kept;
   private final Historian historian;
+  private final SiteLog sites;
   private final Spots spots = new Spots();
   private final LongSupplier clock;
   private final LongFunction<String> date;
@@ -52,6 +54,7 @@ final class Orders implements Commands {
     this.upkeep = watch.sensors().upkeep();
     this.kept = watch.kept();
     this.historian = watch.historian();
+    this.sites = watch.sites();
     this.clock = clock;
     this.date = date;
     this.answer = answer;
@@ -77,6 +80,18 @@ final class Orders implements Commands {
         () -> {
           keeper.on(event, clock.getAsLong());
           lasting(kept.keepVisit(keeper.state()));
+        });
+  }
+
+  @Override
+  public void site(String name) {
+    inbox.leave(
+        () -> {
+          Optional<Written> written = sites.name(name);
+          written.ifPresent(this::lasting);
+          if (written.isEmpty()) {
+            answer.accept(LogLevel.WARN, "site not named: the coach does not stand anywhere yet");
+          }
         });
   }
 

@@ -17,6 +17,7 @@ final class Outlet implements Consumer<Report> {
   private final Watchkeeper keeper;
   private final Kept kept;
   private final Historian historian;
+  private final SiteLog sites;
   private final Chronicle chronicle;
   private final Audience audience;
   private final Map<String, String> troubles = new HashMap<>();
@@ -27,6 +28,7 @@ final class Outlet implements Consumer<Report> {
     this.keeper = watch.keeper();
     this.kept = watch.kept();
     this.historian = watch.historian();
+    this.sites = watch.sites();
     this.chronicle = chronicle;
     this.audience = audience;
   }
@@ -42,6 +44,7 @@ final class Outlet implements Consumer<Report> {
       kept.keepAlarms(keeper.rememberAlarms(report.atNanos()));
     }
     historian.heard(report);
+    sites.hear(report);
     chronicle.take(report, keeper.minute());
     report.sensors().forEach(this::tellHealth);
     audience.hear(report);

@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
       HistoryCommand.class,
       PlanCommand.class,
       TurnCommand.class,
+      SitesCommand.class,
       CheckCommand.class,
       RecordCommand.class,
       CalibrateCommand.class,

@@ -10,5 +10,6 @@ import io.pitchwatch.visit.Watchkeeper;
  * @param keeper makes reports of what they say
  * @param kept what must last
  * @param historian answers what people ask about the history
+ * @param sites keeps the book of visits
  */
-record Watch(Sensors sensors, Watchkeeper keeper, Kept kept, Historian historian) {}
+record Watch(Sensors sensors, Watchkeeper keeper, Kept kept, Historian historian, SiteLog sites) {}

@@ -24,7 +24,7 @@ import java.util.zip.CRC32;
  */
 final class KeptFile implements AutoCloseable {
 
-  private static final Schema SCHEMA =
+  static final Schema SCHEMA =
       new Schema(
           Durability.FULL,
           1024,

@@ -2,6 +2,8 @@ package io.pitchwatch.store;
 
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
+import io.pitchwatch.visit.SiteVisit;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,7 +15,7 @@ public final class SiteBook {
   /** How many visits are kept; the oldest are forgotten. */
   public static final int MOST_VISITS = 1000;
 
-  private static final String TOPIC = "site-visit";
+  static final String TOPIC = "site-visit";
 
   private final KeptFile file;
 
@@ -43,7 +45,12 @@ public final class SiteBook {
 
   /** All visits in their order. */
   public List<SiteVisit> visits() {
-    return file.all(TOPIC).values().stream()
+    return visits(file.all(TOPIC).values());
+  }
+
+  /** Those of the texts that can be read. */
+  static List<SiteVisit> visits(Collection<String> texts) {
+    return texts.stream()
         .map(text -> Kept.decoded(text, SiteBook::visit))
         .flatMap(Optional::stream)
         .toList();

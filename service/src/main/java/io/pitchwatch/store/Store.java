@@ -13,6 +13,9 @@ import java.util.function.LongSupplier;
  */
 public final class Store implements AutoCloseable {
 
+  /** Name of the file of what must not be lost. */
+  static final String KEPT = "kept.db";
+
   /** Name of the history's file. */
   static final String HISTORY = "history.db";
 
@@ -58,7 +61,7 @@ public final class Store implements AutoCloseable {
     Path absolute = directory.toAbsolutePath();
     NativeLibrary.keepIn(absolute.resolve(NATIVE));
     List<Trouble> troubles = new ArrayList<>();
-    KeptFile kept = KeptFile.open(absolute.resolve("kept.db"), wallSeconds, troubles);
+    KeptFile kept = KeptFile.open(absolute.resolve(KEPT), wallSeconds, troubles);
     Database history =
         Database.open(
             absolute.resolve(HISTORY), HistoryTables.SCHEMA, file -> {}, wallSeconds, troubles);

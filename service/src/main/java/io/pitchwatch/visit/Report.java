@@ -24,6 +24,7 @@ import java.util.List;
  * @param doors one for each door, in the coach's order; none while that is not known
  * @param alerts what stands against the coach right now, most urgent first
  * @param installation what is known of the sensors as they are built in
+ * @param site the owner's name for the place, and what is remembered of it
  */
 public record Report(
     long atNanos,
@@ -38,7 +39,8 @@ public record Report(
     GroundReport ground,
     List<DoorReport> doors,
     List<AlertReport> alerts,
-    Installation installation) {
+    Installation installation,
+    SiteReport site) {
 
   /** Copies the lists. */
   public Report {
@@ -75,14 +77,15 @@ public record Report(
         ground,
         doors,
         alerts,
-        Installation.PLAIN);
+        Installation.PLAIN,
+        SiteReport.UNNAMED);
   }
 
   /** The same with another installation. */
   public Report with(Installation other) {
     return new Report(
         atNanos, floor, verdict, fridges, sensors, stay, surface, phase, laid, ground, doors,
-        alerts, other);
+        alerts, other, site);
   }
 
   /**

@@ -31,6 +31,7 @@ public final class Watchkeeper {
   private final SteadyVerdict verdicts;
   private final Alarming alarming;
   private VisitState state;
+  private SiteReport site = SiteReport.UNNAMED;
 
   /**
    * A watch that goes on from where an earlier one left.
@@ -71,6 +72,11 @@ public final class Watchkeeper {
   /** The minute that ended with the last round, as its history wants it; empty if none did. */
   public Optional<MinuteValue> minute() {
     return ground.minute();
+  }
+
+  /** The site that reports tell of from now on. */
+  public void site(SiteReport now) {
+    site = now;
   }
 
   /** Somebody says that they know of an alert; {@code all} for every one that stands. */
@@ -150,6 +156,7 @@ public final class Watchkeeper {
         underfoot,
         doors.round(floor),
         alarming.round(floor, sensors, known, nowNanos),
-        installation);
+        installation,
+        site);
   }
 }

@@ -47,6 +47,11 @@ public final class Ledger implements Commands, LinkWatch {
   }
 
   @Override
+  public void site(String name) {
+    entries.add("site " + name);
+  }
+
+  @Override
   public void mark() {
     entries.add("mark");
   }

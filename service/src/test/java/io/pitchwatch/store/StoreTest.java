@@ -18,6 +18,7 @@ import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.visit.Laid;
 import io.pitchwatch.visit.Phase;
+import io.pitchwatch.visit.SiteVisit;
 import io.pitchwatch.visit.VisitState;
 import java.io.IOException;
 import java.nio.file.Files;

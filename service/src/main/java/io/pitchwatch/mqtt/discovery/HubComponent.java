@@ -49,7 +49,7 @@ final class HubComponent {
     if (property.retained()) {
       json.writeStringField("state_topic", topics.value(node, property).text());
       json.writeStringField("value_template", VALUE);
-      writeKind(property);
+      writeKind(coachNode, property);
     } else {
       json.writeStringField("payload_press", property.choices().get(0));
     }
@@ -75,7 +75,7 @@ final class HubComponent {
     };
   }
 
-  private void writeKind(Property property) throws IOException {
+  private void writeKind(CoachNode node, Property property) throws IOException {
     switch (property.datatype()) {
       case FLOAT -> {
         json.writeStringField("unit_of_measurement", property.unit());
@@ -83,10 +83,10 @@ final class HubComponent {
         json.writeNumberField("suggested_display_precision", property.decimals());
       }
       case BOOLEAN -> {
-        // Every boolean of the tree says that all is well; a hub's "problem" is the contrary.
+        String wrong = node.wrong(property);
         json.writeStringField("device_class", "problem");
-        json.writeStringField("payload_on", "false");
-        json.writeStringField("payload_off", "true");
+        json.writeStringField("payload_on", wrong);
+        json.writeStringField("payload_off", wrong.equals("true") ? "false" : "true");
       }
       case DATETIME -> json.writeStringField("device_class", "timestamp");
       case ENUM -> {

@@ -42,6 +42,15 @@ public interface CoachNode {
     return Optional.empty();
   }
 
+  /**
+   * The word of a boolean that says that something is wrong.
+   *
+   * @param property a boolean of this node
+   */
+  default String wrong(Property property) {
+    return "false";
+  }
+
   /** Whether this node tells of the equipment rather than of the coach. */
   default boolean isDiagnostic() {
     return false;

@@ -23,6 +23,14 @@ public interface Commands {
   /** Says what was laid under the tyres; every axle and piece in it is one of the coach's. */
   void laid(Laid laid);
 
+  /**
+   * Says what the owner calls this site.
+   *
+   * @param name at most {@value io.pitchwatch.visit.SiteVisit#LONGEST_SITE} characters; empty: it
+   *     has no name
+   */
+  void site(String name);
+
   /** Remembers how the floor leans on this spot, to compare it with others. */
   void mark();
 

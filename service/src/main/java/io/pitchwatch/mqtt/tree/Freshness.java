@@ -85,6 +85,7 @@ public final class Freshness {
         GroundReport.UNKNOWN,
         List.of(),
         report.alerts(),
-        report.installation().withoutSamples());
+        report.installation().withoutSamples(),
+        report.site());
   }
 }

@@ -43,4 +43,9 @@ public final class GroundNode implements CoachNode {
   public Optional<Guard> guard(Property property) {
     return Optional.of(FloorNode.KNOWN);
   }
+
+  @Override
+  public String wrong(Property property) {
+    return "true";
+  }
 }

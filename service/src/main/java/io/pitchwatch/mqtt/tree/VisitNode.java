@@ -9,6 +9,8 @@ import io.pitchwatch.mqtt.homie.Property;
 import io.pitchwatch.visit.Laid;
 import io.pitchwatch.visit.Phase;
 import io.pitchwatch.visit.Report;
+import io.pitchwatch.visit.SiteReport;
+import io.pitchwatch.visit.SiteVisit;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -24,11 +26,18 @@ public final class VisitNode implements CoachNode {
       Property.choice("surface", "Ground", Words.of(Surface.values())).taking();
   static final Property LAID =
       Property.plain("laid", "What lies under the tyres", Datatype.JSON).taking();
+  static final Property SITE =
+      Property.plain("site", "The owner's name for this site", Datatype.STRING).taking();
+  static final Property BOOK =
+      Property.plain("book", "What is remembered of this site", Datatype.JSON);
   static final Property PHASE = Property.choice("phase", "Phase", Words.of(Phase.values()));
   static final Property MARK = Property.choice("mark", "Remember this spot", "now").momentary();
 
-  private final Node node = new Node("visit", "Visit", List.of(STAY, SURFACE, LAID, PHASE, MARK));
+  private final Node node =
+      new Node("visit", "Visit", List.of(STAY, SURFACE, LAID, SITE, BOOK, PHASE, MARK));
   private final Coach coach;
+  private SiteReport bookOf = SiteReport.UNNAMED;
+  private Value book = Value.UNKNOWN;
   private Laid laid = Laid.NOTHING;
   private String laidPayload = LaidDocument.write(Laid.NOTHING);
 
@@ -55,6 +64,8 @@ public final class VisitNode implements CoachNode {
         .put(STAY, Value.of(report.stay()))
         .put(SURFACE, Value.of(report.surface()))
         .put(LAID, Value.of(laidPayload))
+        .put(SITE, name(report.site()))
+        .put(BOOK, book(report.site()))
         .put(PHASE, Value.of(report.phase()))
         .list();
   }
@@ -71,7 +82,36 @@ public final class VisitNode implements CoachNode {
       Optional<String> now = Optional.of(payload).filter("now"::equals);
       return choose(property, payload, now, word -> commands.mark());
     }
-    return lay(payload, commands);
+    return property.equals(SITE) ? name(payload, commands) : lay(payload, commands);
+  }
+
+  /** A site without a name has no value; the convention has no other word for an empty text. */
+  private static Value name(SiteReport site) {
+    return site.name().isEmpty() ? Value.UNKNOWN : Value.of(site.name());
+  }
+
+  private Value book(SiteReport site) {
+    if (!site.equals(bookOf)) {
+      bookOf = site;
+      book = site.name().isEmpty() ? Value.UNKNOWN : Value.of(SiteDocument.write(site));
+    }
+    return book;
+  }
+
+  private static Ruling name(String payload, Commands commands) {
+    // Homie 5.0, "Payload": a NUL stands for an empty text.
+    String site = payload.equals("\u0000") ? "" : payload.strip();
+    boolean control = site.chars().anyMatch(Character::isISOControl);
+    if (control || site.length() > SiteVisit.LONGEST_SITE) {
+      return new Ruling.Refused(
+          "found "
+              + Quoted.of(payload)
+              + "; allowed is a name of up to "
+              + SiteVisit.LONGEST_SITE
+              + " characters on one line, or nothing");
+    }
+    commands.site(site);
+    return new Ruling.Accepted();
   }
 
   private static <T> Ruling choose(

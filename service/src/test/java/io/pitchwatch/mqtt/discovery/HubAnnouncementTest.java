@@ -52,6 +52,9 @@ class HubAnnouncementTest {
     assertEquals("binary_sensor", within.get("p").asString());
     assertEquals("problem", within.get("device_class").asString());
     assertEquals("false", within.get("payload_on").asString());
+    JsonNode settling = message.get("cmps").get("ground-settling");
+    assertEquals("problem", settling.get("device_class").asString());
+    assertEquals("true", settling.get("payload_on").asString(), "ground that gives is the trouble");
   }
 
   @Test

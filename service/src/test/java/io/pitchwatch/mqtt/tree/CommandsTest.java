@@ -36,7 +36,10 @@ class CommandsTest {
     "stay, overnight, stay OVERNIGHT",
     "stay, season, stay SEASON",
     "surface, soft, surface SOFT",
-    "mark, now, mark"
+    "mark, now, mark",
+    "site, ' Alder Bend ', site Alder Bend",
+    "site, '', 'site '",
+    "site, '\u0000', 'site '"
   })
   void ofTheVisitAreHandedOn(String property, String payload, String entry) {
     assertEquals(new Ruling.Accepted(), set(visit, property, payload));
@@ -102,6 +105,8 @@ class CommandsTest {
     "stay, ''",
     "surface, moon",
     "mark, later",
+    "site, 'Alder\nBend'",
+    "site, 'a name that goes on and on and on and on and on and on and on and on and on and on'",
     "laid, '[]'",
     "laid, '{\"wheels\": [{\"axle\": \"tag\", \"side\": \"left\", \"layers\": []}]}'",
     "laid, '{\"wheels\": [], \"wheels\": []}'",

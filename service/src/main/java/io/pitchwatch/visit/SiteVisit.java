@@ -1,4 +1,4 @@
-package io.pitchwatch.store;
+package io.pitchwatch.visit;
 
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.Stay;

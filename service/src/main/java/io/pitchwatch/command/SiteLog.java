@@ -1,0 +1,214 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.floor.FloorState;
+import io.pitchwatch.store.SiteBook;
+import io.pitchwatch.store.Written;
+import io.pitchwatch.visit.LaidText;
+import io.pitchwatch.visit.Phase;
+import io.pitchwatch.visit.Report;
+import io.pitchwatch.visit.SiteReport;
+import io.pitchwatch.visit.SiteVisit;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.LongFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Keeps the book of visits: one begins when the coach comes to rest, and ends when it drives. It
+ * goes on over restarts. Only the owner names a site; no position is ever kept.
+ */
+final class SiteLog {
+
+  private static final Lean UNKNOWN = new Lean(Double.NaN, Double.NaN);
+
+  /** Nothing in the book changes faster than people lay blocks. */
+  private static final long LOOK_NANOS = 10_000_000_000L;
+
+  /** Longest text of what was laid. */
+  private static final int LONGEST_LAID = 4000;
+
+  /** Settlement is written when it has grown by so much, or the card would be worn out by it. */
+  private static final double WORTH_WRITING_RAD = Math.toRadians(0.05);
+
+  private final SiteBook book;
+  private final LongFunction<Instant> wall;
+  private final Consumer<SiteReport> tell;
+  private @Nullable SiteVisit visit;
+  private @Nullable Report last;
+  private long lookedNanos;
+
+  /**
+   * A log that goes on where the book ends.
+   *
+   * @param tell takes what is known of the site, now and whenever it changes
+   */
+  SiteLog(SiteBook book, LongFunction<Instant> wall, Consumer<SiteReport> tell) {
+    this.book = book;
+    this.wall = wall;
+    this.tell = tell;
+    List<SiteVisit> visits = book.visits();
+    SiteVisit last = visits.isEmpty() ? null : visits.get(visits.size() - 1);
+    this.visit = last != null && last.endedWallSeconds() == 0 ? last : null;
+    tell();
+  }
+
+  /** Takes a round's report. */
+  void hear(Report report) {
+    last = report;
+    SiteVisit open = visit;
+    if (report.phase() == Phase.UNDER_WAY) {
+      if (open != null) {
+        book.keep(with(open, report, wallSeconds(report), open.settled()));
+        visit = null;
+        tell();
+      }
+      return;
+    }
+    if (report.floor().state() != FloorState.STEADY || report.phase() == Phase.LEAVING) {
+      return;
+    }
+    if (open == null) {
+      keep(begun("", report));
+    } else if (report.atNanos() - lookedNanos >= LOOK_NANOS) {
+      lookedNanos = report.atNanos();
+      keepUp(open, report);
+    }
+  }
+
+  private SiteVisit begun(String name, Report report) {
+    return new SiteVisit(
+        book.nextNumber(),
+        name,
+        wallSeconds(report),
+        0,
+        report.stay(),
+        report.surface(),
+        report.floor().lean(),
+        UNKNOWN,
+        UNKNOWN,
+        laid(report));
+  }
+
+  private void keepUp(SiteVisit open, Report report) {
+    Lean lean = report.floor().lean();
+    SiteVisit now = with(open, report, 0, settled(open, lean));
+    if (isUnknown(open.found())) {
+      now = leans(now, lean, now.levelled(), now.settled());
+    }
+    if (report.phase() == Phase.PARKED && isUnknown(open.levelled())) {
+      now = leans(now, now.found(), lean, new Lean(0, 0));
+    }
+    boolean grown =
+        !isUnknown(now.settled())
+            && (isUnknown(open.settled())
+                || apart(now.settled(), open.settled()) >= WORTH_WRITING_RAD);
+    SiteVisit likeBefore = grown ? now : with(now, report, 0, open.settled());
+    if (!likeBefore.equals(open)) {
+      keep(likeBefore);
+    }
+  }
+
+  private static Lean settled(SiteVisit open, Lean now) {
+    Lean since = open.levelled();
+    return isUnknown(since)
+        ? UNKNOWN
+        : new Lean(now.rollRad() - since.rollRad(), now.pitchRad() - since.pitchRad());
+  }
+
+  private static double apart(Lean one, Lean other) {
+    return Math.max(
+        Math.abs(one.rollRad() - other.rollRad()), Math.abs(one.pitchRad() - other.pitchRad()));
+  }
+
+  private static boolean isUnknown(Lean lean) {
+    return Double.isNaN(lean.rollRad() + lean.pitchRad());
+  }
+
+  private static SiteVisit with(SiteVisit open, Report report, long ended, Lean settled) {
+    return new SiteVisit(
+        open.number(),
+        open.site(),
+        open.begunWallSeconds(),
+        ended,
+        report.stay(),
+        report.surface(),
+        open.found(),
+        open.levelled(),
+        settled,
+        laid(report));
+  }
+
+  private static SiteVisit leans(SiteVisit open, Lean found, Lean levelled, Lean settled) {
+    return new SiteVisit(
+        open.number(),
+        open.site(),
+        open.begunWallSeconds(),
+        open.endedWallSeconds(),
+        open.stay(),
+        open.surface(),
+        found,
+        levelled,
+        settled,
+        open.plan());
+  }
+
+  private static String laid(Report report) {
+    String text = LaidText.of(report.laid());
+    return text.length() <= LONGEST_LAID ? text : text.substring(0, LONGEST_LAID);
+  }
+
+  /**
+   * The owner names the site, or takes its name away; the name counts until the coach drives on.
+   *
+   * @return what came of keeping it; empty while the coach is under way, or nothing is known of it
+   */
+  Optional<Written> name(String name) {
+    Report report = last;
+    if (report == null || report.phase() == Phase.UNDER_WAY) {
+      return Optional.empty();
+    }
+    SiteVisit open = visit == null ? begun(name, report) : visit;
+    SiteVisit named =
+        new SiteVisit(
+            open.number(),
+            name,
+            open.begunWallSeconds(),
+            open.endedWallSeconds(),
+            open.stay(),
+            open.surface(),
+            open.found(),
+            open.levelled(),
+            open.settled(),
+            open.plan());
+    visit = named;
+    Written written = book.keep(named);
+    tell();
+    return Optional.of(written);
+  }
+
+  private void keep(SiteVisit now) {
+    visit = now;
+    book.keep(now);
+  }
+
+  private void tell() {
+    SiteVisit open = visit;
+    if (open == null || open.site().isEmpty()) {
+      tell.accept(SiteReport.UNNAMED);
+      return;
+    }
+    List<SiteVisit> before = new ArrayList<>(book.visitsTo(open.site()));
+    before.removeIf(each -> each.number() == open.number());
+    Collections.reverse(before);
+    tell.accept(new SiteReport(open.site(), before));
+  }
+
+  private long wallSeconds(Report report) {
+    return wall.apply(report.atNanos()).getEpochSecond();
+  }
+}

@@ -1,0 +1,148 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.attitude.LeanText;
+import io.pitchwatch.config.Config;
+import io.pitchwatch.mqtt.tree.SiteDocument;
+import io.pitchwatch.store.SiteArchive;
+import io.pitchwatch.visit.SiteVisit;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What is remembered of the sites that the coach stood on. */
+@Command(
+    name = "sites",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Shows what is remembered of each site: how it leaned, what was laid, how much it",
+      "sank. The service may be running: the store is only read."
+    },
+    footer = {
+      "",
+      "Sites are known by the names that their owner gave them; no position is kept.",
+      "Exit codes: 0 shown, also when there is none; 2 no store, or it cannot be read."
+    })
+final class SitesCommand implements Callable<Integer> {
+
+  private static final double WORTH_SAYING_RAD = Math.toRadians(0.05);
+
+  @Spec CommandSpec spec;
+
+  @Option(
+      names = "--config",
+      paramLabel = "FILE",
+      description = "The coach's config, which says where the store is.")
+  Optional<Path> config = Optional.empty();
+
+  @Option(names = "--store", paramLabel = "DIR", description = "The store's directory.")
+  Optional<Path> store = Optional.empty();
+
+  @Option(
+      names = "--json",
+      description = "Print one JSON document a line for each site (docs/schemas/book.json).")
+  boolean json;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "NAME",
+      description = "Only this site, in any case; otherwise all.")
+  Optional<String> name = Optional.empty();
+
+  @Override
+  public Integer call() {
+    PrintWriter err = spec.commandLine().getErr();
+    if (config.isPresent() == store.isPresent()) {
+      err.println("sites: name the store, by --config FILE or by --store DIR");
+      return ExitCode.NOT_KNOWN;
+    }
+    Optional<Path> directory = store;
+    if (config.isPresent()) {
+      ConfigOption option = new ConfigOption();
+      option.file = config.get();
+      directory = option.read(err).map(Config::store).map(Config.Store::directory);
+      if (directory.isEmpty()) {
+        return ExitCode.NOT_KNOWN;
+      }
+    }
+    SiteArchive.Opening opening = SiteArchive.read(directory.orElseThrow());
+    if (opening instanceof SiteArchive.Opening.Refused refused) {
+      err.println("sites: " + refused.why());
+      return ExitCode.NOT_KNOWN;
+    }
+    show(((SiteArchive.Opening.Read) opening).visits());
+    return ExitCode.GOOD;
+  }
+
+  /** The latest site first, and of each the latest visit first. */
+  private void show(List<SiteVisit> visits) {
+    Map<String, List<SiteVisit>> sites = new LinkedHashMap<>();
+    for (int i = visits.size() - 1; i >= 0; i--) {
+      String folded = visits.get(i).site().toLowerCase(Locale.ROOT);
+      if (name.isEmpty() || name.get().strip().toLowerCase(Locale.ROOT).equals(folded)) {
+        sites.computeIfAbsent(folded, site -> new ArrayList<>()).add(visits.get(i));
+      }
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    if (sites.isEmpty() && !json) {
+      out.println("Nothing is remembered" + name.map(site -> " of " + site).orElse("") + ".");
+    }
+    for (List<SiteVisit> site : sites.values()) {
+      String called = site.get(0).site();
+      out.println(
+          json
+              ? SiteDocument.write(called, site)
+              : (called.isEmpty() ? "Sites without a name" : called)
+                  + "\n"
+                  + site.stream().map(SitesCommand::text).collect(Collectors.joining("\n")));
+    }
+    out.flush();
+  }
+
+  private static String text(SiteVisit visit) {
+    StringBuilder text = new StringBuilder();
+    text.append("  ").append(date(visit.begunWallSeconds())).append(" to ");
+    text.append(visit.endedWallSeconds() == 0 ? "now" : date(visit.endedWallSeconds()));
+    text.append(", ").append(visit.surface().name().toLowerCase(Locale.ROOT));
+    text.append(": found ").append(LeanText.of(visit.found()));
+    if (isKnown(visit.levelled())) {
+      text.append("; stood ").append(LeanText.of(visit.levelled()));
+    }
+    if (!visit.plan().isEmpty()) {
+      text.append(" on ").append(visit.plan());
+    }
+    return text.append(settled(visit.settled())).toString();
+  }
+
+  private static String settled(Lean settled) {
+    if (!isKnown(settled)) {
+      return "";
+    }
+    boolean little =
+        Math.max(Math.abs(settled.rollRad()), Math.abs(settled.pitchRad())) < WORTH_SAYING_RAD;
+    return little ? "; did not sink" : "; sank: " + LeanText.of(settled);
+  }
+
+  private static boolean isKnown(Lean lean) {
+    return !Double.isNaN(lean.rollRad() + lean.pitchRad());
+  }
+
+  private static LocalDate date(long wallSeconds) {
+    return LocalDate.ofInstant(Instant.ofEpochSecond(wallSeconds), ZoneOffset.UTC);
+  }
+}
