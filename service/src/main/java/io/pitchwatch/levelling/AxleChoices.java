@@ -1,25 +1,27 @@
 package io.pitchwatch.levelling;
 
 import io.pitchwatch.levelling.Choices.Choice;
+import io.pitchwatch.levelling.Prices.Budget;
+import io.pitchwatch.levelling.Stacks.Other;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What could stand under one axle, by the number of pieces: under its right station alone, or under
  * both.
  */
-final class AxleChoices {
+final class AxleChoices implements Prices.Need {
 
   private final Stacks stacks;
   private final long[] onBoard;
   private final double trackMm;
   private final double groundMm;
   private final boolean both;
-  private final List<List<Choices>> byPieces = new ArrayList<>();
+  private final List<Choices> byPieces = new ArrayList<>();
+  private final List<Integer> versions = new ArrayList<>();
+  private List<Budget> budgets = List.of();
+  private int version;
   private double lowRad;
   private double highRad;
   private double lowMm;
@@ -79,59 +81,67 @@ final class AxleChoices {
     return lowRad > highRad || lowMeanMm > highMeanMm || stacks.wantsNone();
   }
 
-  /** The least material, as thickness times pieces, that makes what is wanted. */
-  double leastMaterialMm() {
-    double apartMm = Math.max(0, lowMm);
-    if (!both) {
-      return stacks.leastMaterialMm(groundMm + apartMm);
-    }
-    // Material grows faster than height, so two stacks as near to each other as may be take least.
-    double lowerMm = Math.max(0, lowMeanMm + groundMm - apartMm / 2);
-    return stacks.leastMaterialMm(lowerMm) + stacks.leastMaterialMm(lowerMm + apartMm);
+  /** From now on only what costs no more is wanted. */
+  void afford(List<Budget> affordable) {
+    budgets = affordable;
+    double rightMm = groundMm + Math.max(0, Math.max(lowMm, lowMeanMm + lowMm / 2));
+    stacks.afford(affordable, both ? new Other(rightMm, lowMm, highMm) : null);
+    version++;
   }
 
-  /** The choices of exactly so many pieces, by what they take. */
-  List<Choices> ofPieces(int pieces) {
+  @Override
+  public double leastCost(double[] price, double @Nullable [] taken) {
+    double apartMm = Math.max(0, lowMm);
+    if (!both) {
+      return stacks.leastCost(price, groundMm + apartMm, taken);
+    }
+    double lowerMm = Math.max(0, lowMeanMm - apartMm / 2) + groundMm;
+    return stacks.leastCost(price, lowerMm, lowerMm + apartMm, taken);
+  }
+
+  /** The choices of exactly so many pieces. */
+  Choices ofPieces(int pieces) {
     while (byPieces.size() <= pieces) {
       int next = byPieces.size();
-      Map<Use, List<Choice>> byUse = both ? pairs(next) : singles(next);
-      List<Choices> choices = new ArrayList<>(byUse.size());
-      byUse.forEach((use, alike) -> choices.add(new Choices(use.words(), alike)));
-      byPieces.add(choices);
+      byPieces.add(Choices.of(both ? pairs(next) : singles(next)));
+      versions.add(version);
+    }
+    if (versions.get(pieces) != version) {
+      byPieces.set(pieces, byPieces.get(pieces).only(this::isWanted));
+      versions.set(pieces, version);
     }
     return byPieces.get(pieces);
   }
 
-  /** Pieces by kind, as a key. */
-  @SuppressWarnings("ArrayRecordComponent") // Equality is by content, below.
-  private record Use(long[] words) {
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Use use && Arrays.equals(words, use.words);
+  private boolean isWanted(Choice choice) {
+    if (choice.turnRad() < lowRad
+        || choice.turnRad() > highRad
+        || choice.meanMm() < lowMeanMm - 1e-6
+        || choice.meanMm() > highMeanMm + 1e-6) {
+      return false;
     }
-
-    @Override
-    public int hashCode() {
-      return Arrays.hashCode(words);
+    for (Budget budget : budgets) {
+      if (Inventory.cost(choice.use(), budget.price()) > budget.most()) {
+        return false;
+      }
     }
+    return true;
   }
 
-  private Map<Use, List<Choice>> singles(int pieces) {
-    Map<Use, List<Choice>> singles = new LinkedHashMap<>();
+  private List<Choice> singles(int pieces) {
+    List<Choice> singles = new ArrayList<>();
     for (Stack stack : stacks.ofPieces(pieces)) {
       double liftMm = stack.heightMm() - groundMm;
-      double turnRad = Math.atan(liftMm / trackMm);
-      if (turnRad >= lowRad && turnRad <= highRad) {
-        singles
-            .computeIfAbsent(new Use(stack.use()), u -> new ArrayList<>())
-            .add(new Choice(turnRad, liftMm / 2, stack.heightMm(), null, stack));
+      Choice choice = new Choice(Math.atan(liftMm / trackMm), liftMm / 2, stack.use(), null, stack);
+      if (isWanted(choice)) {
+        singles.add(choice);
       }
     }
     return singles;
   }
 
-  private Map<Use, List<Choice>> pairs(int pieces) {
-    Map<Use, List<Choice>> pairs = new LinkedHashMap<>();
+  private List<Choice> pairs(int pieces) {
+    List<Choice> pairs = new ArrayList<>();
     for (int n = 0; n <= pieces; n++) {
       List<Stack> rights = stacks.ofPieces(pieces - n);
       for (Stack left : stacks.ofPieces(n)) {
@@ -164,15 +174,15 @@ final class AxleChoices {
     return low;
   }
 
-  private void pair(Stack left, Stack right, Map<Use, List<Choice>> pairs) {
-    double liftMm = right.heightMm() - left.heightMm();
-    double meanMm = (left.heightMm() + right.heightMm()) / 2 - groundMm;
+  private void pair(Stack left, Stack right, List<Choice> pairs) {
     long[] use = Inventory.sum(left.use(), right.use());
     if (Inventory.holds(onBoard, use)) {
-      double tallestMm = Math.max(left.heightMm(), right.heightMm());
-      pairs
-          .computeIfAbsent(new Use(use), u -> new ArrayList<>())
-          .add(new Choice(Math.atan(liftMm / trackMm), meanMm, tallestMm, left, right));
+      double liftMm = right.heightMm() - left.heightMm();
+      double meanMm = (left.heightMm() + right.heightMm()) / 2 - groundMm;
+      Choice choice = new Choice(Math.atan(liftMm / trackMm), meanMm, use, left, right);
+      if (isWanted(choice)) {
+        pairs.add(choice);
+      }
     }
   }
 }

@@ -1,18 +1,15 @@
 package io.pitchwatch.levelling;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What could stand under the two stations of one axle and takes the same pieces; arrays beside each
- * other, because millions of them are compared.
+ * What could stand under the two stations of one axle and takes equally many pieces; arrays beside
+ * each other, because millions of them are compared.
  */
 final class Choices {
-
-  /** Pieces taken, by kind, packed. */
-  final long[] use;
 
   final int count;
 
@@ -22,46 +19,87 @@ final class Choices {
   /** Mean lift of the two stations over what lies under every tyre, millimetres. */
   final double[] meanMm;
 
+  /** Pieces taken, by kind, packed. */
+  final long[][] use;
+
+  /** The least of {@link #use}, kind by kind, packed. */
+  final long[] leastUse;
+
   /** Least and most of {@link #meanMm}. */
   final double leastMeanMm;
 
   final double mostMeanMm;
 
-  private final List<Choice> choices;
+  private final Choice[] choices;
 
   /**
    * One choice.
    *
    * @param turnRad by how far the axle turns
    * @param meanMm mean lift
-   * @param tallestMm the taller of the two stacks
+   * @param use pieces taken, packed
    * @param left what stands under the left station; null if nothing is decided about it
    * @param right what stands under the right station
    */
-  record Choice(
-      double turnRad, double meanMm, double tallestMm, @Nullable Stack left, Stack right) {}
+  @SuppressWarnings("ArrayRecordComponent") // Millions are compared; nobody writes to it.
+  record Choice(double turnRad, double meanMm, long[] use, @Nullable Stack left, Stack right) {
 
-  Choices(long[] use, List<Choice> unsorted) {
-    this.use = use;
-    choices = new ArrayList<>(unsorted);
-    choices.sort(Comparator.comparingDouble(Choice::turnRad));
-    count = choices.size();
+    /** The taller of the two stacks, millimetres. */
+    double tallestMm() {
+      return left == null ? right.heightMm() : Math.max(left.heightMm(), right.heightMm());
+    }
+  }
+
+  /** What is wanted of a choice. */
+  interface Wanted {
+    /** Whether a choice is of interest. */
+    boolean is(Choice choice);
+  }
+
+  /** Choices in any order. */
+  static Choices of(List<Choice> unsorted) {
+    Choice[] choices = unsorted.toArray(new Choice[0]);
+    Arrays.sort(choices, (a, b) -> Double.compare(a.turnRad, b.turnRad));
+    return new Choices(choices);
+  }
+
+  private Choices(Choice[] sorted) {
+    choices = sorted;
+    count = choices.length;
     turnRad = new double[count];
     meanMm = new double[count];
+    use = new long[count][];
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < count; i++) {
-      turnRad[i] = choices.get(i).turnRad();
-      meanMm[i] = choices.get(i).meanMm();
+      turnRad[i] = choices[i].turnRad();
+      meanMm[i] = choices[i].meanMm();
+      use[i] = choices[i].use();
       least = Math.min(least, meanMm[i]);
       most = Math.max(most, meanMm[i]);
     }
     leastMeanMm = least;
     mostMeanMm = most;
+    leastUse = count == 0 ? new long[0] : Inventory.least(use);
+  }
+
+  /** Those that are still wanted. */
+  Choices only(Wanted wanted) {
+    List<Choice> kept = new ArrayList<>();
+    for (Choice choice : choices) {
+      if (wanted.is(choice)) {
+        kept.add(choice);
+      }
+    }
+    return kept.size() == count ? this : new Choices(kept.toArray(new Choice[0]));
+  }
+
+  boolean isEmpty() {
+    return count == 0;
   }
 
   Choice get(int i) {
-    return choices.get(i);
+    return choices[i];
   }
 
   double leastTurnRad() {

@@ -48,6 +48,36 @@ final class Inventory {
     }
   }
 
+  /** What is left after a use that fits, with something returned. */
+  static void give(long[] there, long[] use, long[] returned, long[] left) {
+    for (int i = 0; i < there.length; i++) {
+      left[i] = there[i] - use[i] + returned[i];
+    }
+  }
+
+  /** The least of each kind. */
+  static long[] least(long[][] uses) {
+    long[] least = uses[0].clone();
+    for (long[] use : uses) {
+      for (int i = 0; i < least.length; i++) {
+        // 0xffff in each field where the least so far is the greater.
+        long smaller = (((use[i] | GUARD) - least[i] & GUARD) ^ GUARD) >>> (BITS - 1);
+        long mask = smaller * ((1L << BITS) - 1);
+        least[i] = (least[i] & ~mask) | (use[i] & mask);
+      }
+    }
+    return least;
+  }
+
+  /** What a use costs. */
+  static double cost(long[] use, double[] price) {
+    double cost = 0;
+    for (int i = 0; i < price.length; i++) {
+      cost += price[i] * (use[i / FIELDS] >>> (BITS * (i % FIELDS)) & 0xffff);
+    }
+    return cost;
+  }
+
   static long[] sum(long[] a, long[] b) {
     long[] sum = a.clone();
     for (int i = 0; i < sum.length; i++) {

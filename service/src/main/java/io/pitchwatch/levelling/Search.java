@@ -2,6 +2,8 @@ package io.pitchwatch.levelling;
 
 import io.pitchwatch.levelling.AxleChoices.Range;
 import io.pitchwatch.levelling.Choices.Choice;
+import io.pitchwatch.levelling.Prices.Budget;
+import java.util.List;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
@@ -26,7 +28,9 @@ final class Search {
   private final Question question;
   private final double[] shareAfter;
   private final Choices[] level;
-  private final int[] pieces;
+  private final long[] onBoard;
+  private final Prices prices;
+  private double pricedRad = Double.POSITIVE_INFINITY;
   private final int[] chosen;
   private final double[] roomFromRad;
   private final double[] roomToRad;
@@ -49,7 +53,6 @@ final class Search {
    * @param pitchFromRad least pitch that may remain
    * @param pitchToRad most pitch that may remain
    * @param tallestMm what no mean lift exceeds
-   * @param materialMm what there is to lay, as thickness times pieces
    * @param accept asked last of what would be the best so far
    */
   record Question(
@@ -61,7 +64,6 @@ final class Search {
       double pitchFromRad,
       double pitchToRad,
       double tallestMm,
-      double materialMm,
       Predicate<Find> accept) {
 
     /** Whether ends are lifted against each other, and not only sides. */
@@ -79,17 +81,17 @@ final class Search {
   record Find(
       Choice[] choices, double rollRad, double pitchRad, double leanRad, double tallestMm) {}
 
-  Search(Stance stance, AxleChoices[] axles, long[] onBoard, Question question) {
+  Search(Stance stance, AxleChoices[] axles, long[] onBoard, int kinds, Question question) {
     this.stance = stance;
     this.axles = axles;
     this.question = question;
     this.level = new Choices[axles.length];
-    this.pieces = new int[axles.length];
     this.chosen = new int[axles.length];
     this.roomFromRad = new double[axles.length + 1];
     this.roomToRad = new double[axles.length + 1];
     this.left = new long[axles.length + 1][onBoard.length];
-    System.arraycopy(onBoard, 0, left[0], 0, onBoard.length);
+    this.onBoard = onBoard;
+    this.prices = new Prices(Inventory.unpack(onBoard, kinds));
     this.meanMm = new double[axles.length];
     this.shareAfter = new double[axles.length];
     for (int k = axles.length - 2; k >= 0; k--) {
@@ -150,16 +152,26 @@ final class Search {
         : new Range(Math.max(0, -liftToMm), Math.min(most, most - liftFromMm));
   }
 
-  /** Whether what is wanted is out of range, or takes more material than there is. */
+  /** Whether what is wanted is out of range, or cannot be afforded. */
   private boolean isHopeless() {
-    double materialMm = 0;
     for (AxleChoices axle : axles) {
       if (axle.wantsNone()) {
         return true;
       }
-      materialMm += axle.leastMaterialMm();
     }
-    return materialMm > question.materialMm() + 1e-6;
+    if (boundRad < pricedRad) {
+      pricedRad = boundRad;
+      List<List<Budget>> budgets = prices.budgets(List.of(axles));
+      for (int k = 0; k < axles.length; k++) {
+        for (Budget budget : budgets.get(k)) {
+          if (axles[k].leastCost(budget.price(), null) > budget.most()) {
+            return true;
+          }
+        }
+        axles[k].afford(budgets.get(k));
+      }
+    }
+    return false;
   }
 
   private void boundPitch() {
@@ -193,9 +205,9 @@ final class Search {
   /** Shares the pieces out among the axles in every way. */
   private void split(int k, int left, int[] least) {
     if (k == axles.length - 1) {
-      pieces[k] = left;
-      if (!axles[k].ofPieces(left).isEmpty()) {
-        gather(0);
+      level[k] = axles[k].ofPieces(left);
+      if (!level[k].isEmpty() && mayReach()) {
+        join(0, 0);
       }
       return;
     }
@@ -204,40 +216,11 @@ final class Search {
       others += least[j];
     }
     for (int n = least[k]; n <= left - others; n++) {
-      pieces[k] = n;
-      if (!axles[k].ofPieces(n).isEmpty()) {
+      level[k] = axles[k].ofPieces(n);
+      if (!level[k].isEmpty()) {
         split(k + 1, left - n, least);
       }
     }
-  }
-
-  /** Takes pieces for axle k, as far as they are on board. */
-  private void gather(int k) {
-    if (k == axles.length) {
-      if (mayReach()) {
-        join(0, 0);
-      }
-      return;
-    }
-    for (Choices choices : axles[k].ofPieces(pieces[k])) {
-      if (Inventory.holds(left[k], choices.use) && turnsWith(k, choices)) {
-        level[k] = choices;
-        Inventory.take(left[k], choices.use, left[k + 1]);
-        gather(k + 1);
-      }
-    }
-  }
-
-  /** Whether the twist lets an axle go with those before it. */
-  private boolean turnsWith(int k, Choices choices) {
-    double twist = question.twistRad() + SAME_RAD;
-    for (int j = 0; j < k; j++) {
-      if (choices.leastTurnRad() > level[j].mostTurnRad() + twist
-          || choices.mostTurnRad() < level[j].leastTurnRad() - twist) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Whether what was taken could do at all. */
@@ -254,7 +237,22 @@ final class Search {
         && least <= question.rollRad() + boundRad + SAME_RAD
         && (axles.length == 1
             || (front.mostMeanMm - rear.leastMeanMm >= liftFromMm
-                && front.leastMeanMm - rear.mostMeanMm <= liftToMm));
+                && front.leastMeanMm - rear.mostMeanMm <= liftToMm))
+        && leaveTheLeast();
+  }
+
+  /** What is on board less the least that all axles but the first take; whether it suffices. */
+  private boolean leaveTheLeast() {
+    System.arraycopy(onBoard, 0, left[0], 0, onBoard.length);
+    for (int k = axles.length - 1; k >= 0; k--) {
+      if (!Inventory.holds(left[0], level[k].leastUse)) {
+        return false;
+      }
+      if (k > 0) {
+        Inventory.take(left[0], level[k].leastUse, left[0]);
+      }
+    }
+    return true;
   }
 
   /** Chooses for axle k, given what the axles before it turn together. */
@@ -272,6 +270,9 @@ final class Search {
           || share * turn > missing + boundRad + SAME_RAD - reach * roomFromRad[k]) {
         return;
       }
+      if (!Inventory.holds(left[k], choices.use[i])) {
+        continue;
+      }
       chosen[k] = i;
       meanMm[k] = choices.meanMm[i];
       if (k == axles.length - 1) {
@@ -279,6 +280,7 @@ final class Search {
       } else {
         roomFromRad[k + 1] = Math.max(roomFromRad[k], turn - question.twistRad());
         roomToRad[k + 1] = Math.min(roomToRad[k], turn + question.twistRad());
+        Inventory.give(left[k], choices.use[i], level[k + 1].leastUse, left[k + 1]);
         join(k + 1, turnedRad + share * turn);
       }
     }

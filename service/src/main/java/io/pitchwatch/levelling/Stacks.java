@@ -1,11 +1,13 @@
 package io.pitchwatch.levelling;
 
 import io.pitchwatch.levelling.Flights.Flight;
+import io.pitchwatch.levelling.Prices.Budget;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All stacks that could stand under one station of an axle, by the number of pieces they take. Of
@@ -26,7 +28,8 @@ final class Stacks {
   private final int[] counts;
   private final int[] abreast;
   private final long stepNm;
-  private final int leastAbreast;
+  private final List<Kind> kinds;
+  private final double fullMm;
   private final long stackNm;
   private final boolean mayBeEmpty;
   private final boolean anyOnGround;
@@ -41,6 +44,9 @@ final class Stacks {
   private long lowNm;
   private long highNm;
   private int made;
+  private @Nullable Other other;
+  private List<Fill> fills = List.of();
+  private double[] most = {};
 
   /** Undominated stacks, or upper parts, by pieces. */
   private static final class Parts {
@@ -85,7 +91,8 @@ final class Stacks {
     this.abreast = new int[counts.length];
     kinds.forEach(kind -> abreast[kind.index()] = kind.abreast());
     this.stepNm = Math.min(limits.stepNm(), limits.stackNm());
-    this.leastAbreast = kinds.stream().mapToInt(Kind::abreast).min().orElse(1);
+    this.kinds = kinds;
+    this.fullMm = flights.stream().mapToLong(Flight::heightNm).max().orElse(1) / Kind.NM_PER_MM;
     this.stackNm = limits.stackNm();
     this.highNm = stackNm;
     this.mayBeEmpty = mayBeEmpty;
@@ -118,18 +125,67 @@ final class Stacks {
   }
 
   /**
-   * The least material that a stack of a height takes, as thickness times pieces: with its stair,
-   * the topmost step once, the next one twice, and so on.
+   * The other station of an axle of which both are lifted.
+   *
+   * @param rightMm least height under the right one
+   * @param lowMm least by which the right one is higher than the left one, may be negative
+   * @param highMm most by which it is
    */
-  double leastMaterialMm(double heightMm) {
-    double stepMm = stepNm / Kind.NM_PER_MM;
-    double left = Math.max(0, heightMm);
-    double material = 0;
-    for (int times = 1; left > 0; times++) {
-      material += times * Math.min(left, stepMm);
-      left -= stepMm;
+  record Other(double rightMm, double lowMm, double highMm) {}
+
+  /** From now on only stacks that, with what the other station needs, cost no more are wanted. */
+  void afford(List<Budget> affordable, @Nullable Other besides) {
+    other = besides;
+    fills = affordable.stream().map(b -> new Fill(kinds, b.price(), fullMm)).toList();
+    most = affordable.stream().mapToDouble(Budget::most).toArray();
+  }
+
+  /** The least that a stack of a height costs; adds what it would take. */
+  double leastCost(double[] price, double heightMm, double @Nullable [] taken) {
+    return new Fill(kinds, price, fullMm).leastCost(heightMm, taken);
+  }
+
+  /** The least that two of given heights cost together; see {@link Fill}. */
+  double leastCost(double[] price, double lowerMm, double upperMm, double @Nullable [] taken) {
+    return new Fill(kinds, price, fullMm).leastCost(lowerMm, upperMm, !mayBeEmpty, taken);
+  }
+
+  /** Whether what is spent, and what has to follow, can be afforded. */
+  private boolean isAffordable(long[] use, long heightNm, int times, boolean whole) {
+    double heightMm = heightNm / Kind.NM_PER_MM;
+    for (int i = 0; i < most.length; i++) {
+      Fill fill = fills.get(i);
+      double leftover = most[i] - fill.spent(use);
+      double lowMm = lowNm / Kind.NM_PER_MM;
+      boolean affordable =
+          other == null
+              ? (whole ? 0 : fill.completion(times, lowMm - heightMm)) <= leftover
+              : goesRight(fill, heightMm, whole ? 0 : times, other) <= leftover
+                  || goesLeft(fill, heightMm, whole ? 0 : times, other) <= leftover;
+      if (!affordable) {
+        return false;
+      }
     }
-    return material * leastAbreast;
+    return true;
+  }
+
+  /** What follows at the least if this goes under the right station; 0 flights for a whole one. */
+  private double goesRight(Fill fill, double heightMm, int flights, Other other) {
+    if (flights == 0 && heightMm < other.rightMm() - 1e-6) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double more = flights == 0 ? 0 : fill.completion(flights, other.rightMm() - heightMm);
+    return more + beside(fill, Math.max(heightMm, other.rightMm()) - other.highMm());
+  }
+
+  private double goesLeft(Fill fill, double heightMm, int flights, Other other) {
+    double more = flights == 0 ? 0 : fill.completion(flights, 0);
+    return more + beside(fill, Math.max(heightMm + other.lowMm(), other.rightMm()));
+  }
+
+  /** What the other station costs at the least. */
+  private double beside(Fill fill, double heightMm) {
+    return fill.leastCost(Math.max(heightMm, mayBeEmpty ? 0 : 1e-3), null);
   }
 
   private void make(int pieces) {
@@ -188,10 +244,10 @@ final class Stacks {
     int pieces = above.pieces() + times * flight.pieces();
     long roomNm = Math.max(above.roomNm(), stepNm - flight.heightNm());
     Stack stack = new Stack(heightNm, use, pieces, roomNm, flight, above);
-    if (maybeWhole) {
+    if (maybeWhole && isAffordable(use, heightNm, times, true)) {
       whole.add(stack);
     }
-    if (!packed) {
+    if (!packed || !isAffordable(use, heightNm, times, false)) {
       return;
     }
     while (uppers.size() < times) {

@@ -78,22 +78,13 @@ final class WheelPlanner {
             remains.fromRad(),
             remains.toRad(),
             coach.levelling().stackMm() - groundMm,
-            materialMm(counts),
             find -> accept.test(plan(find)));
     int most = 0;
     for (int count : counts) {
       most += count;
     }
-    Find find = new Search(stance, axles, onBoard, question).run(most);
+    Find find = new Search(stance, axles, onBoard, counts.length, question).run(most);
     return Optional.ofNullable(find).map(this::plan);
-  }
-
-  private double materialMm(int[] counts) {
-    double materialMm = 0;
-    for (int i = 0; i < counts.length; i++) {
-      materialMm += counts[i] * coach.pieces().get(i).thicknessMm();
-    }
-    return materialMm;
   }
 
   /** What pitch may remain after the wheels, radians. */
