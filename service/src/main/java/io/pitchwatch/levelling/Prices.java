@@ -22,7 +22,6 @@ final class Prices {
   private static final double SLACK = 1e-9;
 
   private final double[] onBoard;
-  private final List<Budget> budgets = new ArrayList<>();
 
   /**
    * What one axle may cost.
