@@ -1,6 +1,8 @@
 // The place: what its owner calls it, and what the site book remembers of earlier visits.
 
 import { byId, h, redraw, setHidden, setText } from "./dom.js";
+import { lowEnd, lowSide } from "./lean.js";
+import { degrees } from "./units.js";
 import { date, leanWords } from "./words.js";
 import { text } from "./text.js";
 
@@ -45,7 +47,7 @@ function visitRow({ begun, ended, surface, found, levelled, settled, laid }) {
     found && text.site.found(lean(found)),
     laid && text.site.laid(laid),
     levelled && text.site.levelled(lean(levelled)),
-    settled && text.site.settled(lean(settled)),
+    settled && sunk(settled),
   ];
   const when = [begun, ended].filter((each) => each !== null).map(date);
   return h(
@@ -56,7 +58,19 @@ function visitRow({ begun, ended, surface, found, levelled, settled, laid }) {
   );
 }
 
+/** Which way it leaned; an even axis is not worth a word beside one that is not. */
 function lean({ roll, pitch }) {
   const words = [leanWords("roll", roll), leanWords("pitch", pitch)];
-  return words[0] === words[1] ? words[0] : text.join(words);
+  const leaning = words.filter((each) => each !== text.floor.low.even.toLowerCase());
+  return leaning.length === 0 ? words[0] : text.join(leaning);
+}
+
+/** Which sides went down since the coach was parked. */
+function sunk({ roll, pitch }) {
+  const sides = [
+    [lowSide(roll, 0), roll],
+    [lowEnd(pitch, 0), pitch],
+  ].filter(([side]) => side !== "even");
+  const words = sides.map(([side, deg]) => text.site.sank[side](degrees(deg, 2)));
+  return words.length === 0 ? text.site.firm : text.join(words);
 }

@@ -164,7 +164,7 @@ export const text = {
     },
     nothing: "How things stand is not known",
     parts: { floor: "Floor", fridge: "Fridge", ground: "Ground", doors: "Doors", sensors: "Sensors" },
-    levels: { good: "well", near: "so-so", bad: "wrong", none: "not known" },
+    levels: { good: "well", near: "not quite", bad: "wrong", none: "not known" },
   },
 
   laid: {
@@ -253,7 +253,13 @@ export const text = {
     found: (lean) => `Found ${lean}`,
     laid: (words) => `Laid: ${words}`,
     levelled: (lean) => `Then ${lean}`,
-    settled: (lean) => `Sank by ${lean}`,
+    sank: {
+      right: (angle) => `Right side sank ${angle}`,
+      left: (angle) => `Left side sank ${angle}`,
+      front: (angle) => `Front sank ${angle}`,
+      rear: (angle) => `Rear sank ${angle}`,
+    },
+    firm: "The ground held",
   },
 
   ask: {

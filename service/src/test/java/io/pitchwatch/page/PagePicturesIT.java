@@ -154,7 +154,8 @@ class PagePicturesIT extends OnThePage {
 
   /** One card, wherever it stands. */
   private static void takeCard(String name, String css, int width) throws IOException {
-    browser().size(width, 2 * TALLEST);
+    browser().size(width, 4 * TALLEST);
+    browser().script("document.querySelector('.bar').style.position = 'static'");
     // Two frames: the plots follow the width in the first, and are drawn in the second.
     browser()
         .driver()

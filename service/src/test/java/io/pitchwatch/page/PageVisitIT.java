@@ -123,7 +123,7 @@ class PageVisitIT extends OnThePage {
         List.of(
             "May 2, 2026 – May 9, 2026",
             "Grass. Found right side low 2.10°, rear low 0.80°. Laid: rear right: 2 block.",
-            "Then right side low 0.10°, even. Sank by right side low 0.12°",
+            "Then right side low 0.10°. Right side sank 0.12°.",
             "Some day")) {
       assertTrue(book.contains(part), part + " in " + book);
     }
@@ -234,7 +234,7 @@ class PageVisitIT extends OnThePage {
     browser().awaitText("#well-words", "All is well");
     coach().put("door-washroom/tendency", "drifts-open");
     browser().awaitText("#well-words", "Not all is as it should be");
-    browser().awaitText("#well-list", "Doors: so-so");
+    browser().awaitText("#well-list", "Doors: not quite");
     coach().put("ground/settling", "true");
     browser().awaitText("#well-words", "Something is wrong");
     browser().awaitText("#well-list", "Ground: wrong");
