@@ -1,11 +1,12 @@
 package io.pitchwatch.command;
 
 import io.pitchwatch.store.Store;
+import io.pitchwatch.visit.Health;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.LongPredicate;
 
 /** One sensor at its place, its store and the upkeep of it, driven by a command. */
@@ -17,7 +18,11 @@ final class BenchPost implements AutoCloseable {
   private static final long STEADY_NANOS = 30 * SECOND;
 
   private static final long PATIENCE_NANOS = 300 * SECOND;
-  private static final long SAY_NANOS = 10 * SECOND;
+
+  /** A chip that is there has samples within a second or two; before that nothing is odd. */
+  private static final long SAY_NANOS = 3 * SECOND;
+
+  private static final long DEAD_NANOS = 10 * SECOND;
 
   private final Workbench bench;
   private final PrintWriter out;
@@ -53,7 +58,7 @@ final class BenchPost implements AutoCloseable {
 
   /** A label for what is found out now. */
   String date() {
-    return Instant.now().toString();
+    return Instant.now().truncatedTo(ChronoUnit.SECONDS).toString();
   }
 
   /** Goes on polling until something is so. */
@@ -68,22 +73,30 @@ final class BenchPost implements AutoCloseable {
    */
   boolean steady() throws InterruptedException {
     long startNanos = nowNanos();
-    long[] sinceNanos = {startNanos};
-    long[] sayNanos = {startNanos};
+    long[] unreadyNanos = {startNanos};
+    reason = "";
+    String[] said = {""};
     until(
         nowNanos -> {
-          Optional<String> unready = post.unready(nowNanos);
-          if (unready.isPresent()) {
-            sinceNanos[0] = nowNanos;
+          reason = post.unready(nowNanos).orElse("");
+          if (!reason.isEmpty()) {
+            unreadyNanos[0] = nowNanos;
           }
-          if (nowNanos - sayNanos[0] >= 0) {
-            sayNanos[0] = nowNanos + SAY_NANOS;
-            say("  " + unready.orElse("steady; averaging"));
+          String now = reason.isEmpty() ? "steady; averaging" : reason;
+          if (!now.equals(said[0]) && nowNanos - startNanos > SAY_NANOS) {
+            said[0] = now;
+            say("  " + now);
           }
-          reason = unready.orElse("");
-          return nowNanos - sinceNanos[0] > STEADY_NANOS || nowNanos - startNanos > PATIENCE_NANOS;
+          return nowNanos - unreadyNanos[0] > STEADY_NANOS
+              || nowNanos - startNanos > PATIENCE_NANOS
+              || dead(nowNanos - startNanos, nowNanos);
         });
     return reason.isEmpty();
+  }
+
+  /** Whether a sensor that should have come up long since has not. */
+  boolean dead(long waitedNanos, long nowNanos) {
+    return waitedNanos > DEAD_NANOS && post.report(nowNanos).health() == Health.FAILED;
   }
 
   /** Why the floor did not become steady. */

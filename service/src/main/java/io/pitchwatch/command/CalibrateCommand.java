@@ -4,6 +4,8 @@ import io.pitchwatch.attitude.Calibration;
 import io.pitchwatch.attitude.CalibrationText;
 import io.pitchwatch.attitude.PoseGuide;
 import io.pitchwatch.visit.Guide;
+import io.pitchwatch.visit.Health;
+import io.pitchwatch.visit.Report.SensorReport;
 import java.io.IOException;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -41,6 +43,10 @@ final class CalibrateCommand extends CareCommand {
     lead(post, guide);
     Optional<Calibration> found = guide.calibration();
     if (found.isEmpty()) {
+      SensorReport report = post.post().report(post.nowNanos());
+      if (report.health() == Health.FAILED) {
+        return CareStep.refused("the sensor: " + report.reason());
+      }
       post.upkeep().cancel(Guide.Task.CALIBRATE);
       return CareStep.refused(guide.lacking());
     }
@@ -65,6 +71,7 @@ final class CalibrateCommand extends CareCommand {
   /** Until every way was held, or nothing new has come for three minutes. */
   private static void lead(BenchPost post, PoseGuide guide) throws InterruptedException {
     post.say("Next: " + guide.wanted() + ".");
+    long startNanos = post.nowNanos();
     String[] said = {guide.said()};
     int[] taken = {0};
     long[] lastNanos = {post.nowNanos()};
@@ -80,7 +87,9 @@ final class CalibrateCommand extends CareCommand {
                     + guide.next().map(next -> ". Next: " + next.words()).orElse("")
                     + ".");
           }
-          return guide.next().isEmpty() || nowNanos - lastNanos[0] > PATIENCE_NANOS;
+          return guide.next().isEmpty()
+              || nowNanos - lastNanos[0] > PATIENCE_NANOS
+              || post.dead(nowNanos - startNanos, nowNanos);
         });
   }
 }

@@ -43,7 +43,7 @@ abstract class CareCommand implements Callable<Integer> {
       post.say(text);
       String undo = post.upkeep().guide().undo();
       if (!undo.isEmpty()) {
-        post.say("To go back to " + undo + ": pitchwatch undo");
+        post.say("pitchwatch undo goes back to: " + undo + ".");
       }
       return ExitCode.GOOD;
     } catch (IOException e) {

@@ -8,6 +8,7 @@ import io.pitchwatch.store.Store;
 import io.pitchwatch.store.Trouble;
 import io.pitchwatch.visit.VisitState;
 import io.pitchwatch.visit.Watchkeeper;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.concurrent.Executor;
 
@@ -66,7 +67,7 @@ final class Lookout implements AutoCloseable {
             inbox,
             watch,
             clock.nanos(),
-            nanos -> clock.wall().apply(nanos).toString(),
+            nanos -> clock.wall().apply(nanos).truncatedTo(ChronoUnit.SECONDS).toString(),
             audience::say);
     rounds = new Rounds(sensors, keeper, new Outlet(watch, chronicle, audience));
   }

@@ -214,7 +214,7 @@ final class SensorCare {
 
   /** Two standard errors, as people take a plus-minus. */
   private static String within(double errorRad) {
-    return " within ± " + degrees(2 * errorRad);
+    return " within ± " + degrees(Math.max(2 * errorRad, LEAST_SAID_RAD));
   }
 
   static String degrees(double rad) {
