@@ -23,6 +23,7 @@ final class Lookout implements AutoCloseable {
   private final Watch watch;
   private final Orders orders;
   private final Rounds rounds;
+  private final PlanDesk plans;
   private final List<Trouble> troubles;
 
   /**
@@ -30,9 +31,10 @@ final class Lookout implements AutoCloseable {
    *
    * @param clock the time; all steps must go by it
    * @param clerk does what touches the history's file, in order
+   * @param planner makes plans, beside the rounds
    * @param audience hears everything
    */
-  record Surroundings(LinkClock clock, Executor clerk, Audience audience) {}
+  record Surroundings(LinkClock clock, Executor clerk, Executor planner, Audience audience) {}
 
   /** Opens the store, goes on where it left off, and touches no sensor yet. */
   Lookout(Config config, Pi4jBus buses, Surroundings around) {
@@ -69,6 +71,7 @@ final class Lookout implements AutoCloseable {
             clock.nanos(),
             nanos -> clock.wall().apply(nanos).truncatedTo(ChronoUnit.SECONDS).toString(),
             audience::say);
+    plans = new PlanDesk(keeper, around.planner(), inbox);
     rounds = new Rounds(sensors, keeper, new Outlet(watch, chronicle, audience));
   }
 
@@ -88,7 +91,9 @@ final class Lookout implements AutoCloseable {
    * @return monotonic time at which to call again
    */
   long step(long nowNanos) {
-    return rounds.step(nowNanos);
+    long dueNanos = rounds.step(nowNanos);
+    plans.look();
+    return dueNanos;
   }
 
   /** Carries out what people asked for, waiting up to the given time for a first order. */

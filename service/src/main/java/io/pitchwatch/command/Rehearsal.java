@@ -105,7 +105,9 @@ final class Rehearsal implements AutoCloseable {
     LinkClock clock = new LinkClock(() -> nowNanos, this::wall);
     Lookout begun =
         new Lookout(
-            config, coach.buses(), new Lookout.Surroundings(clock, Runnable::run, audience()));
+            config,
+            coach.buses(),
+            new Lookout.Surroundings(clock, Runnable::run, Runnable::run, audience()));
     lookout = begun;
     broadcast.begin(nowNanos);
     begun.troubles().forEach(it -> broadcast.say(LogLevel.WARN, it.text(), nowNanos));

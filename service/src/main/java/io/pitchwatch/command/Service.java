@@ -11,6 +11,8 @@ import io.pitchwatch.page.PageServer;
 import io.pitchwatch.page.PageStart;
 import io.pitchwatch.visit.Report;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -24,6 +26,7 @@ final class Service implements AutoCloseable {
 
   private final LinkClock clock = LinkClock.system();
   private final Clerk clerk = new Clerk();
+  private final ExecutorService planner = Executors.newSingleThreadExecutor(Service::planning);
   private final Pi4jBus buses;
   private final Lookout lookout;
   private final Thread thread;
@@ -38,12 +41,20 @@ final class Service implements AutoCloseable {
     this.claim = held.claim();
     this.buses = bus.open();
     Audience audience = audience(ending.reports());
-    this.lookout = new Lookout(config, buses, new Lookout.Surroundings(clock, clerk, audience));
+    this.lookout =
+        new Lookout(config, buses, new Lookout.Surroundings(clock, clerk, planner, audience));
     this.link = CoachLink.start(Edges.link(config, lookout.orders(), ending, clock));
     lookout.troubles().forEach(trouble -> link.log(LogLevel.WARN, trouble.text()));
     this.thread = new Thread(this::run, "rounds");
     this.thread.start();
     this.page = page(config);
+  }
+
+  /** A hard plan must not hold up the end. */
+  private static Thread planning(Runnable work) {
+    Thread thread = new Thread(work, "planner");
+    thread.setDaemon(true);
+    return thread;
   }
 
   /** Nothing is heard before the rounds begin, so the link is there by then. */
@@ -146,6 +157,7 @@ final class Service implements AutoCloseable {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
+    planner.shutdownNow();
     link.close();
     page.ifPresent(PageServer::close);
     broker.ifPresent(OwnBroker::close);

@@ -92,6 +92,7 @@ public final class LevelPlanner {
       reasons.add(remains("front to back", after.pitchRad(), site));
     }
     reasons.addAll(jacks.remarks());
+    reasons.addAll(Bearing.remarks(site, wheels));
     PlanVerdict verdict = roll && pitch ? PlanVerdict.GOOD : PlanVerdict.BEST_POSSIBLE;
     return new Plan(site, wheels, jacks.moves(), after, verdict, reasons, List.of());
   }

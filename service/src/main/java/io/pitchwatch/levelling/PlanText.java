@@ -69,6 +69,7 @@ public final class PlanText {
             .forEach(this::wheel);
       }
     }
+    climb();
     line("");
     line("To carry out:");
     for (Piece piece : coach.pieces()) {
@@ -77,6 +78,28 @@ public final class PlanText {
         line("  " + used + " of " + piece.count() + " " + piece.id());
       }
     }
+  }
+
+  /** How hard the tallest climb is pulled. */
+  private void climb() {
+    double tallestMm = 0;
+    for (WheelStack wheel : plan.wheels().wheels()) {
+      double fromMm = 0;
+      for (List<Layer> step : wheel.stair()) {
+        tallestMm = Math.max(tallestMm, heightMm(step) - fromMm);
+        fromMm = heightMm(step);
+      }
+      tallestMm = Math.max(tallestMm, wheel.liftMm() - fromMm);
+    }
+    line("");
+    line(
+        String.format(
+            Locale.ROOT,
+            "The tallest climb, %s, pulls with %.0f %% of the wheel's load (wheel radius %s, common"
+                + " practice).",
+            length(tallestMm),
+            100 * StepPull.share(tallestMm, StepPull.USUAL_RADIUS_MM),
+            length(StepPull.USUAL_RADIUS_MM)));
   }
 
   private void wheel(WheelStack wheel) {

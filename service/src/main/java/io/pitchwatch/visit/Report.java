@@ -22,6 +22,7 @@ import java.util.List;
  * @param laid what lies under the tyres
  * @param ground what is known of the ground under the coach
  * @param doors one for each door, in the coach's order; none while that is not known
+ * @param advice what the driver is told
  * @param alerts what stands against the coach right now, most urgent first
  * @param installation what is known of the sensors as they are built in
  * @param site the owner's name for the place, and what is remembered of it
@@ -38,6 +39,7 @@ public record Report(
     Laid laid,
     GroundReport ground,
     List<DoorReport> doors,
+    Advice advice,
     List<AlertReport> alerts,
     Installation installation,
     SiteReport site) {
@@ -63,6 +65,7 @@ public record Report(
       Laid laid,
       GroundReport ground,
       List<DoorReport> doors,
+      Advice advice,
       List<AlertReport> alerts) {
     this(
         atNanos,
@@ -76,6 +79,7 @@ public record Report(
         laid,
         ground,
         doors,
+        advice,
         alerts,
         Installation.PLAIN,
         SiteReport.UNNAMED);
@@ -85,7 +89,7 @@ public record Report(
   public Report with(Installation other) {
     return new Report(
         atNanos, floor, verdict, fridges, sensors, stay, surface, phase, laid, ground, doors,
-        alerts, other, site);
+        advice, alerts, other, site);
   }
 
   /**

@@ -7,6 +7,7 @@ import io.pitchwatch.coach.Coach;
 import io.pitchwatch.comfort.FridgeWatch;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
+import io.pitchwatch.levelling.Site;
 import io.pitchwatch.settling.GroundModel;
 import io.pitchwatch.settling.GroundReport;
 import io.pitchwatch.settling.MinuteValue;
@@ -30,6 +31,7 @@ public final class Watchkeeper {
   private final Doors doors;
   private final SteadyVerdict verdicts;
   private final Alarming alarming;
+  private final Advising advising;
   private VisitState state;
   private SiteReport site = SiteReport.UNNAMED;
 
@@ -47,6 +49,7 @@ public final class Watchkeeper {
     this.ground = new GroundUnderfoot(coach, model, coach.levelling().toleranceRad(state.stay()));
     this.doors = new Doors(coach);
     this.verdicts = new SteadyVerdict(coach);
+    this.advising = new Advising(coach);
     this.alarming = new Alarming(coach, sensorIds);
     coach.fridges().forEach(fridge -> fridges.add(new FridgeWatch(fridge)));
   }
@@ -92,6 +95,16 @@ public final class Watchkeeper {
    */
   public AlarmOutcome shelve(String alertId, long lastsNanos, long nowNanos) {
     return alarming.shelve(alertId, lastsNanos, nowNanos);
+  }
+
+  /** The site for which there should be a plan and is none; empty while all is planned. */
+  public Optional<Site> toPlan() {
+    return advising.toPlan();
+  }
+
+  /** A plan is made. */
+  public void planned(Planned made) {
+    advising.take(made);
   }
 
   /** Grows whenever an alarm changed, so that it is known when to keep them. */
@@ -155,6 +168,7 @@ public final class Watchkeeper {
         state.laid(),
         underfoot,
         doors.round(floor),
+        advising.round(floor, state),
         alarming.round(floor, sensors, known, nowNanos),
         installation,
         site);

@@ -17,12 +17,15 @@ import io.pitchwatch.comfort.DoorReport;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
+import io.pitchwatch.levelling.Site;
 import io.pitchwatch.settling.GroundReport;
+import io.pitchwatch.visit.Advice;
 import io.pitchwatch.visit.Health;
 import io.pitchwatch.visit.Laid;
 import io.pitchwatch.visit.Laid.Layer;
 import io.pitchwatch.visit.Laid.Wheel;
 import io.pitchwatch.visit.Phase;
+import io.pitchwatch.visit.Planned;
 import io.pitchwatch.visit.Report;
 import io.pitchwatch.visit.Report.AlertReport;
 import io.pitchwatch.visit.Report.FridgeReport;
@@ -58,6 +61,10 @@ public final class Heron {
                   Math.toRadians(0.4),
                   560)));
 
+  /** What to do where it arrives. */
+  public static final Planned PLANNED =
+      Planned.of(new Site(COACH, Lean.ofDegrees(2.1, 0.4), Surface.GRAVEL, Stay.STAY));
+
   /** The device of the examples. */
   public static final Device DEVICE = new Device(COACH, List.of("floor"), "0.1.0");
 
@@ -86,6 +93,7 @@ public final class Heron {
         Laid.NOTHING,
         GroundReport.UNKNOWN,
         COACH.doors().stream().map(door -> DoorReport.of(door, UpVector.of(lean))).toList(),
+        new Advice(Optional.of(PLANNED), "Lay the pieces"),
         List.of());
   }
 
@@ -103,6 +111,7 @@ public final class Heron {
         report.laid(),
         report.ground(),
         report.doors(),
+        report.advice(),
         report.alerts());
   }
 
@@ -120,6 +129,7 @@ public final class Heron {
         laid,
         report.ground(),
         report.doors(),
+        report.advice(),
         report.alerts());
   }
 
@@ -137,6 +147,7 @@ public final class Heron {
         report.laid(),
         report.ground(),
         report.doors(),
+        report.advice(),
         List.of(alerts));
   }
 
@@ -161,6 +172,7 @@ public final class Heron {
         report.laid(),
         report.ground(),
         report.doors(),
+        report.advice(),
         report.alerts());
   }
 

@@ -17,7 +17,7 @@ public final class TurnDocument {
           Json.lean(json, "lean", headings.site().lean());
           Json.deg(json, "slopeDeg", headings.slopeRad());
           Json.array(json, "headings", headings.all(), TurnDocument::heading);
-          Json.array(json, "best", headings.best(), TurnDocument::heading);
+          Json.array(json, "best", headings.best(), TurnDocument::advised);
           json.writeStringField("headline", headings.best().get(0).text());
           Json.cautions(json);
         });
@@ -30,6 +30,10 @@ public final class TurnDocument {
     json.writeStringField("verdict", heading.verdict().word());
     json.writeNumberField("pieces", heading.pieces());
     Json.mm(json, "raiseMm", heading.raiseMm());
+  }
+
+  private static void advised(JsonGenerator json, Heading heading) throws IOException {
+    heading(json, heading);
     json.writeStringField("text", heading.text());
   }
 }

@@ -33,6 +33,7 @@ public record DeviceTree(String name, List<CoachNode> nodes) {
   public static DeviceTree of(Coach coach, List<String> sensors) {
     List<CoachNode> nodes = new ArrayList<>();
     nodes.add(new FloorNode());
+    nodes.add(new PlanNode());
     for (Fridge fridge : coach.fridges()) {
       nodes.add(new FridgeNode(fridge.id()));
     }

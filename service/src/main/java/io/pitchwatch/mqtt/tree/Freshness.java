@@ -5,6 +5,7 @@ import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
 import io.pitchwatch.settling.GroundReport;
+import io.pitchwatch.visit.Advice;
 import io.pitchwatch.visit.Health;
 import io.pitchwatch.visit.Phase;
 import io.pitchwatch.visit.Report;
@@ -84,6 +85,7 @@ public final class Freshness {
         report.laid(),
         GroundReport.UNKNOWN,
         List.of(),
+        Advice.NONE,
         report.alerts(),
         report.installation().withoutSamples(),
         report.site());

@@ -1,0 +1,71 @@
+package io.pitchwatch.mqtt.tree;
+
+import io.pitchwatch.levelling.Headline;
+import io.pitchwatch.mqtt.document.PlanDocument;
+import io.pitchwatch.mqtt.document.TurnDocument;
+import io.pitchwatch.mqtt.homie.Datatype;
+import io.pitchwatch.mqtt.homie.Node;
+import io.pitchwatch.mqtt.homie.Property;
+import io.pitchwatch.visit.Planned;
+import io.pitchwatch.visit.Report;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.LongFunction;
+import org.jspecify.annotations.Nullable;
+
+/** The levelling plan: one line to act on, what to do now, and both documents. */
+public final class PlanNode implements CoachNode {
+
+  static final Property HEADLINE = Property.plain("headline", "Plan", Datatype.STRING);
+  static final Property NEXT = Property.plain("next", "What to do now", Datatype.STRING);
+  static final Property DOCUMENT = Property.plain("document", "The whole plan", Datatype.JSON);
+  static final Property TURN = Property.plain("turn", "Other headings", Datatype.JSON);
+
+  private final Node node =
+      new Node("plan", "Levelling plan", List.of(HEADLINE, NEXT, DOCUMENT, TURN));
+  private @Nullable Planned written;
+  private String document = "";
+  private String turn = "";
+
+  @Override
+  public Node node() {
+    return node;
+  }
+
+  @Override
+  public List<Reading> read(Report report, LongFunction<Instant> wall) {
+    Readings readings = new Readings(node, report.atNanos());
+    Optional<Planned> planned = report.advice().planned();
+    if (planned.isEmpty()) {
+      return readings
+          .put(HEADLINE, Value.UNKNOWN)
+          .put(NEXT, Value.UNKNOWN)
+          .put(DOCUMENT, Value.UNKNOWN)
+          .put(TURN, Value.UNKNOWN)
+          .list();
+    }
+    write(planned.get());
+    return readings
+        .put(HEADLINE, Value.of(Headline.of(planned.get().plan())))
+        .put(NEXT, Value.of(report.advice().next()))
+        .put(DOCUMENT, Value.of(document))
+        .put(TURN, Value.of(turn))
+        .list();
+  }
+
+  /** Written once for each plan, not once for each report. */
+  @SuppressWarnings("ReferenceEquality") // Comparing all headings five times a second is a waste.
+  private void write(Planned planned) {
+    if (planned != written) {
+      written = planned;
+      document = PlanDocument.of(planned.plan());
+      turn = TurnDocument.of(planned.headings());
+    }
+  }
+
+  @Override
+  public Optional<Guard> guard(Property property) {
+    return Optional.of(FloorNode.KNOWN);
+  }
+}
