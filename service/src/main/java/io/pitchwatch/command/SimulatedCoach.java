@@ -52,7 +52,7 @@ final class SimulatedCoach implements AutoCloseable {
     String refusal = coach.ask("refusal");
     if (!refusal.isEmpty()) {
       coach.close();
-      return new Opening.Refused(refusal);
+      return new Opening.Refused(refusal.replaceFirst("^error ", ""));
     }
     coach.turnTo(0);
     return new Opening.Opened(coach);
