@@ -21,6 +21,7 @@ final class AxleChoices implements Prices.Need {
   private final List<Choices> byPieces = new ArrayList<>();
   private final List<Integer> versions = new ArrayList<>();
   private List<Budget> budgets = List.of();
+  private Others others = (price, turnRad, meanMm) -> 0;
   private int version;
   private double lowRad;
   private double highRad;
@@ -57,12 +58,11 @@ final class AxleChoices implements Prices.Need {
     highRad = turn.to();
     lowMeanMm = mean.from();
     highMeanMm = mean.to();
-    lowMm = liftMm(lowRad);
-    highMm = liftMm(highRad);
+    lowMm = trackMm * Math.tan(lowRad);
+    highMm = trackMm * Math.tan(highRad);
     if (both) {
-      double least = Math.min(lowMeanMm + lowMm / 2, lowMeanMm - highMm / 2);
-      double most = Math.max(highMeanMm + highMm / 2, highMeanMm - lowMm / 2);
-      stacks.want(groundMm + least, groundMm + most);
+      double leastMm = Math.min(leastLeftMm(), leastRightMm());
+      stacks.want(leastMm, groundMm + highMeanMm + Math.max(highMm, -lowMm) / 2);
     } else {
       stacks.want(groundMm + lowMm, groundMm + highMm);
     }
@@ -71,32 +71,68 @@ final class AxleChoices implements Prices.Need {
   /** From the least to the most. */
   record Range(double from, double to) {}
 
-  /** The lift that turns the axle by an angle; a right angle is more than any. */
-  private double liftMm(double turnRad) {
-    return turnRad >= Math.PI / 2 ? Double.MAX_VALUE : trackMm * Math.tan(Math.max(-1.5, turnRad));
+  private double leastLeftMm() {
+    return groundMm + Math.max(0, lowMeanMm - highMm / 2);
+  }
+
+  private double leastRightMm() {
+    return groundMm + Math.max(0, Math.max(lowMm, lowMeanMm + lowMm / 2));
+  }
+
+  /** Whether both stations may be lifted. */
+  boolean both() {
+    return both;
+  }
+
+  /** No lift of a station, over what lies under every tyre, is more. */
+  double tallestMm() {
+    return Math.max(0, stacks.tallestMm() - groundMm);
   }
 
   /** Whether nothing could be what is wanted. */
   boolean wantsNone() {
-    return lowRad > highRad || lowMeanMm > highMeanMm || stacks.wantsNone();
+    return stacks.wantsNone();
   }
 
-  /** From now on only what costs no more is wanted. */
-  void afford(List<Budget> affordable) {
+  /**
+   * From now on only what costs no more is wanted.
+   *
+   * @param affordable at several prices
+   * @param besides what the other axles cost at the least
+   */
+  void afford(List<Budget> affordable, Others besides) {
     budgets = affordable;
-    double rightMm = groundMm + Math.max(0, Math.max(lowMm, lowMeanMm + lowMm / 2));
-    stacks.afford(affordable, both ? new Other(rightMm, lowMm, highMm) : null);
+    others = besides;
+    double mostLeftMm = groundMm + highMeanMm - lowMm / 2;
+    Other other = new Other(leastLeftMm(), mostLeftMm, leastRightMm(), lowMm, highMm);
+    stacks.afford(affordable, both ? other : null);
     version++;
+  }
+
+  /** What the other axles cost at the least, given a choice for this one. */
+  interface Others {
+    /** At the price of an index. */
+    double leastCost(int price, double turnRad, double meanMm);
   }
 
   @Override
   public double leastCost(double[] price, double @Nullable [] taken) {
-    double apartMm = Math.max(0, lowMm);
+    return leastCost(stacks.fill(price), new Range(lowRad, lowMeanMm), taken);
+  }
+
+  /** The least that the axle costs if it turns, and is lifted in the mean, by no less. */
+  double leastCost(int price, double turnRad, double leastMeanMm) {
+    return leastCost(stacks.fill(price), new Range(turnRad, leastMeanMm), null);
+  }
+
+  private double leastCost(Fill fill, Range least, double @Nullable [] taken) {
+    // An angle is less than its tangent, and the least is what is asked for.
+    double apartMm = Math.max(0, trackMm * least.from());
     if (!both) {
-      return stacks.leastCost(price, groundMm + apartMm, taken);
+      return fill.leastCost(groundMm + apartMm, taken);
     }
-    double lowerMm = Math.max(0, lowMeanMm - apartMm / 2) + groundMm;
-    return stacks.leastCost(price, lowerMm, lowerMm + apartMm, taken);
+    double lowerMm = Math.max(0, least.to() - apartMm / 2) + groundMm;
+    return fill.leastCost(lowerMm, lowerMm + apartMm, stacks.grounded(), taken);
   }
 
   /** The choices of exactly so many pieces. */
@@ -114,14 +150,17 @@ final class AxleChoices implements Prices.Need {
   }
 
   private boolean isWanted(Choice choice) {
-    if (choice.turnRad() < lowRad
-        || choice.turnRad() > highRad
-        || choice.meanMm() < lowMeanMm - 1e-6
-        || choice.meanMm() > highMeanMm + 1e-6) {
+    if (choice.turnRad() < lowRad - 1e-9
+        || choice.turnRad() > highRad + 1e-9
+        || choice.meanMm() < lowMeanMm - 1e-5
+        || choice.meanMm() > highMeanMm + 1e-5) {
       return false;
     }
-    for (Budget budget : budgets) {
-      if (Inventory.cost(choice.use(), budget.price()) > budget.most()) {
+    for (int p = 0; p < budgets.size(); p++) {
+      double cost = Inventory.cost(choice.use(), budgets.get(p).price());
+      if (cost > budgets.get(p).most()
+          || cost + others.leastCost(p, choice.turnRad(), choice.meanMm())
+              > budgets.get(p).inAll()) {
         return false;
       }
     }
@@ -143,21 +182,57 @@ final class AxleChoices implements Prices.Need {
   private List<Choice> pairs(int pieces) {
     List<Choice> pairs = new ArrayList<>();
     for (int n = 0; n <= pieces; n++) {
+      List<Stack> lefts = stacks.ofPieces(n);
       List<Stack> rights = stacks.ofPieces(pieces - n);
-      for (Stack left : stacks.ofPieces(n)) {
-        double leftMm = left.heightMm();
-        double meanMm = groundMm - leftMm / 2;
-        double fromMm = Math.max(leftMm + lowMm, 2 * (meanMm + lowMeanMm)) - 1e-6;
-        double toMm = Math.min(leftMm + highMm, 2 * (meanMm + highMeanMm)) + 1e-6;
-        for (int i = from(rights, fromMm); i < rights.size(); i++) {
-          if (rights.get(i).heightMm() > toMm) {
-            break;
-          }
-          pair(left, rights.get(i), pairs);
-        }
+      if (lefts.isEmpty() || rights.isEmpty()) {
+        continue;
+      }
+      double[][] costs = costs(rights);
+      for (Stack left : lefts) {
+        pairs(left, rights, costs, pairs);
       }
     }
     return pairs;
+  }
+
+  private void pairs(Stack left, List<Stack> rights, double[][] costs, List<Choice> pairs) {
+    double leftMm = left.heightMm();
+    double meanMm = groundMm - leftMm / 2;
+    double fromMm = Math.max(leftMm + lowMm, 2 * (meanMm + lowMeanMm)) - 1e-5;
+    double toMm = Math.min(leftMm + highMm, 2 * (meanMm + highMeanMm)) + 1e-5;
+    double[] leftover = new double[budgets.size()];
+    for (int p = 0; p < leftover.length; p++) {
+      leftover[p] = budgets.get(p).most() - Inventory.cost(left.use(), budgets.get(p).price());
+    }
+    for (int i = from(rights, fromMm); i < rights.size(); i++) {
+      Stack right = rights.get(i);
+      if (right.heightMm() > toMm) {
+        return;
+      }
+      if (isAffordable(costs[i], leftover)
+          && Inventory.holdsBoth(onBoard, left.use(), right.use())) {
+        pair(left, right, pairs);
+      }
+    }
+  }
+
+  private static boolean isAffordable(double[] cost, double[] leftover) {
+    for (int p = 0; p < cost.length; p++) {
+      if (cost[p] > leftover[p]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private double[][] costs(List<Stack> stacks) {
+    double[][] costs = new double[stacks.size()][budgets.size()];
+    for (int i = 0; i < costs.length; i++) {
+      for (int p = 0; p < budgets.size(); p++) {
+        costs[i][p] = Inventory.cost(stacks.get(i).use(), budgets.get(p).price());
+      }
+    }
+    return costs;
   }
 
   private static int from(List<Stack> byHeight, double leastMm) {
@@ -175,14 +250,12 @@ final class AxleChoices implements Prices.Need {
   }
 
   private void pair(Stack left, Stack right, List<Choice> pairs) {
+    double liftMm = right.heightMm() - left.heightMm();
+    double meanMm = (left.heightMm() + right.heightMm()) / 2 - groundMm;
     long[] use = Inventory.sum(left.use(), right.use());
-    if (Inventory.holds(onBoard, use)) {
-      double liftMm = right.heightMm() - left.heightMm();
-      double meanMm = (left.heightMm() + right.heightMm()) / 2 - groundMm;
-      Choice choice = new Choice(Math.atan(liftMm / trackMm), meanMm, use, left, right);
-      if (isWanted(choice)) {
-        pairs.add(choice);
-      }
+    Choice choice = new Choice(Math.atan(liftMm / trackMm), meanMm, use, left, right);
+    if (isWanted(choice)) {
+      pairs.add(choice);
     }
   }
 }

@@ -41,6 +41,16 @@ final class Inventory {
     return true;
   }
 
+  /** Whether two uses fit together. */
+  static boolean holdsBoth(long[] there, long[] one, long[] other) {
+    for (int i = 0; i < there.length; i++) {
+      if (((there[i] | GUARD) - one[i] - other[i] & GUARD) != GUARD) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** What is left after a use that fits. */
   static void take(long[] there, long[] use, long[] left) {
     for (int i = 0; i < there.length; i++) {

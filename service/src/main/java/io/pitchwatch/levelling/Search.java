@@ -3,6 +3,7 @@ package io.pitchwatch.levelling;
 import io.pitchwatch.levelling.AxleChoices.Range;
 import io.pitchwatch.levelling.Choices.Choice;
 import io.pitchwatch.levelling.Prices.Budget;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -30,6 +31,7 @@ final class Search {
   private final Choices[] level;
   private final long[] onBoard;
   private final Prices prices;
+  private final Reach reach;
   private double pricedRad = Double.POSITIVE_INFINITY;
   private final int[] chosen;
   private final double[] roomFromRad;
@@ -52,7 +54,6 @@ final class Search {
    * @param pitchCounts whether the larger of roll and pitch is what counts, or roll alone
    * @param pitchFromRad least pitch that may remain
    * @param pitchToRad most pitch that may remain
-   * @param tallestMm what no mean lift exceeds
    * @param accept asked last of what would be the best so far
    */
   record Question(
@@ -63,12 +64,15 @@ final class Search {
       boolean pitchCounts,
       double pitchFromRad,
       double pitchToRad,
-      double tallestMm,
       Predicate<Find> accept) {
 
     /** Whether ends are lifted against each other, and not only sides. */
     boolean movesEnds() {
       return pitchCounts || Double.isFinite(pitchFromRad);
+    }
+
+    Reach.Terms terms() {
+      return new Reach.Terms(rollRad, twistRad, movesEnds());
     }
 
     double lean(double roll, double pitch) {
@@ -92,6 +96,7 @@ final class Search {
     this.left = new long[axles.length + 1][onBoard.length];
     this.onBoard = onBoard;
     this.prices = new Prices(Inventory.unpack(onBoard, kinds));
+    this.reach = new Reach(stance, axles, question.terms());
     this.meanMm = new double[axles.length];
     this.shareAfter = new double[axles.length];
     for (int k = axles.length - 2; k >= 0; k--) {
@@ -108,8 +113,7 @@ final class Search {
     boundRad = question.lean(question.rollRad(), question.pitchRad()) + SAME_RAD;
     for (int n = 0; n <= mostPieces; n++) {
       bestOfLevel = null;
-      narrow();
-      if (isHopeless()) {
+      if (!narrow()) {
         return best;
       }
       split(0, n, least(n));
@@ -125,53 +129,52 @@ final class Search {
     return best;
   }
 
-  /**
-   * What the bound leaves to each axle's turn, to its mean lift, and to the difference of lifts.
-   */
-  private void narrow() {
-    double roll = question.rollRad();
-    double twist = question.twistRad();
+  /** What the bound leaves to each axle; whether it leaves anything. */
+  private boolean narrow() {
+    if (boundRad >= pricedRad) {
+      return true;
+    }
+    pricedRad = boundRad;
     boundPitch();
+    reach.narrow(new Reach.Wish(boundRad + SAME_RAD, liftFromMm, liftToMm));
+    roomFromRad[0] = Double.NEGATIVE_INFINITY;
+    roomToRad[0] = Double.POSITIVE_INFINITY;
     for (int k = 0; k < axles.length; k++) {
-      double slack = boundRad + twist * (1 - stance.share[k]) + SAME_RAD;
-      axles[k].want(new Range(roll - slack, roll + slack), meanRange(k));
+      axles[k].want(
+          new Range(reach.fromRad[k], reach.toRad[k]), new Range(reach.fromMm[k], reach.toMm[k]));
+      roomFromRad[0] = Math.max(roomFromRad[0], reach.fromRad[k] - question.twistRad());
+      roomToRad[0] = Math.min(roomToRad[0], reach.toRad[k] + question.twistRad());
     }
-    roomFromRad[0] = roll - boundRad - twist - SAME_RAD;
-    roomToRad[0] = roll + boundRad + twist + SAME_RAD;
+    return !reach.isEmpty()
+        && Arrays.stream(axles).noneMatch(AxleChoices::wantsNone)
+        && isAffordable();
   }
 
-  /** The outer axles' means differ by what the pitch asks; none is below 0 or above a stack. */
-  private Range meanRange(int k) {
-    int last = axles.length - 1;
-    double most = question.tallestMm();
-    if (!question.movesEnds() || last == 0 || (k > 0 && k < last)) {
-      return new Range(0, most);
-    }
-    return k == 0
-        ? new Range(Math.max(0, liftFromMm), Math.min(most, most + liftToMm))
-        : new Range(Math.max(0, -liftToMm), Math.min(most, most - liftFromMm));
-  }
-
-  /** Whether what is wanted is out of range, or cannot be afforded. */
-  private boolean isHopeless() {
-    for (AxleChoices axle : axles) {
-      if (axle.wantsNone()) {
-        return true;
-      }
-    }
-    if (boundRad < pricedRad) {
-      pricedRad = boundRad;
-      List<List<Budget>> budgets = prices.budgets(List.of(axles));
-      for (int k = 0; k < axles.length; k++) {
-        for (Budget budget : budgets.get(k)) {
-          if (axles[k].leastCost(budget.price(), null) > budget.most()) {
-            return true;
-          }
+  private boolean isAffordable() {
+    List<List<Budget>> budgets = prices.budgets(List.of(axles));
+    for (int k = 0; k < axles.length; k++) {
+      for (Budget budget : budgets.get(k)) {
+        if (axles[k].leastCost(budget.price(), null) > budget.most()) {
+          return false;
         }
-        axles[k].afford(budgets.get(k));
+      }
+      int chooser = k;
+      axles[k].afford(budgets.get(k), (p, turn, mean) -> othersCost(chooser, p, turn, mean));
+    }
+    return true;
+  }
+
+  /** The least that the axles but one cost, given what that one does. */
+  private double othersCost(int k, int price, double turnRad, double meanMm) {
+    double cost = 0;
+    for (int j = 0; j < axles.length; j++) {
+      if (j != k) {
+        cost +=
+            axles[j].leastCost(
+                price, reach.leastTurnRad(j, k, turnRad), reach.leastMeanMm(j, k, meanMm));
       }
     }
-    return false;
+    return cost;
   }
 
   private void boundPitch() {

@@ -92,7 +92,8 @@ final class Stacks {
     kinds.forEach(kind -> abreast[kind.index()] = kind.abreast());
     this.stepNm = Math.min(limits.stepNm(), limits.stackNm());
     this.kinds = kinds;
-    this.fullMm = flights.stream().mapToLong(Flight::heightNm).max().orElse(1) / Kind.NM_PER_MM;
+    this.fullMm =
+        flights.stream().mapToLong(Flight::heightNm).max().orElse(stepNm) / Kind.NM_PER_MM;
     this.stackNm = limits.stackNm();
     this.highNm = stackNm;
     this.mayBeEmpty = mayBeEmpty;
@@ -125,29 +126,45 @@ final class Stacks {
   }
 
   /**
-   * The other station of an axle of which both are lifted.
+   * The two stations of an axle of which both are lifted.
    *
+   * @param leftMm least height under the left one
+   * @param leftToMm most height under the left one
    * @param rightMm least height under the right one
    * @param lowMm least by which the right one is higher than the left one, may be negative
    * @param highMm most by which it is
    */
-  record Other(double rightMm, double lowMm, double highMm) {}
+  record Other(double leftMm, double leftToMm, double rightMm, double lowMm, double highMm) {}
 
   /** From now on only stacks that, with what the other station needs, cost no more are wanted. */
   void afford(List<Budget> affordable, @Nullable Other besides) {
     other = besides;
-    fills = affordable.stream().map(b -> new Fill(kinds, b.price(), fullMm)).toList();
+    fills = affordable.stream().map(b -> fill(b.price())).toList();
     most = affordable.stream().mapToDouble(Budget::most).toArray();
   }
 
-  /** The least that a stack of a height costs; adds what it would take. */
-  double leastCost(double[] price, double heightMm, double @Nullable [] taken) {
-    return new Fill(kinds, price, fullMm).leastCost(heightMm, taken);
+  Fill fill(double[] price) {
+    return new Fill(kinds, price, fullMm);
   }
 
-  /** The least that two of given heights cost together; see {@link Fill}. */
-  double leastCost(double[] price, double lowerMm, double upperMm, double @Nullable [] taken) {
-    return new Fill(kinds, price, fullMm).leastCost(lowerMm, upperMm, !mayBeEmpty, taken);
+  /** At the price of an index among those last given. */
+  Fill fill(int price) {
+    return fills.get(price);
+  }
+
+  /** No stack is taller, millimetres. */
+  double tallestMm() {
+    double mm = 0;
+    for (Kind kind : kinds) {
+      mm += counts[kind.index()] / kind.abreast() * (kind.thicknessNm() / Kind.NM_PER_MM);
+    }
+    boolean any = kinds.stream().anyMatch(Kind::lowest);
+    return any ? Math.min(mm, stackNm / Kind.NM_PER_MM) : 0;
+  }
+
+  /** Whether there is something under the station in any case. */
+  boolean grounded() {
+    return !mayBeEmpty;
   }
 
   /** Whether what is spent, and what has to follow, can be afforded. */
@@ -171,15 +188,19 @@ final class Stacks {
 
   /** What follows at the least if this goes under the right station; 0 flights for a whole one. */
   private double goesRight(Fill fill, double heightMm, int flights, Other other) {
-    if (flights == 0 && heightMm < other.rightMm() - 1e-6) {
+    if (flights == 0 && heightMm < other.rightMm() - 1e-5) {
       return Double.POSITIVE_INFINITY;
     }
     double more = flights == 0 ? 0 : fill.completion(flights, other.rightMm() - heightMm);
-    return more + beside(fill, Math.max(heightMm, other.rightMm()) - other.highMm());
+    double leftMm = Math.max(heightMm, other.rightMm()) - other.highMm();
+    return more + beside(fill, Math.max(leftMm, other.leftMm()));
   }
 
   private double goesLeft(Fill fill, double heightMm, int flights, Other other) {
-    double more = flights == 0 ? 0 : fill.completion(flights, 0);
+    if (heightMm > other.leftToMm() + 1e-5 || (flights == 0 && heightMm < other.leftMm() - 1e-5)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double more = flights == 0 ? 0 : fill.completion(flights, other.leftMm() - heightMm);
     return more + beside(fill, Math.max(heightMm + other.lowMm(), other.rightMm()));
   }
 

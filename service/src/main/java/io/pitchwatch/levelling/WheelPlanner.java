@@ -77,7 +77,6 @@ final class WheelPlanner {
             task == Task.ALL && stance.axles > 1,
             remains.fromRad(),
             remains.toRad(),
-            coach.levelling().stackMm() - groundMm,
             find -> accept.test(plan(find)));
     int most = 0;
     for (int count : counts) {

@@ -1,0 +1,217 @@
+package io.pitchwatch.levelling;
+
+import java.util.Arrays;
+
+/**
+ * Between what turns and what mean lifts each axle of a plan lies whose lean does not exceed a
+ * bound: what roll, twist, pitch, droop and the tallest stack leave, each narrowing the others
+ * until nothing changes.
+ */
+final class Reach {
+
+  private static final int ROUNDS = 30;
+  private static final double SAME = 1e-7;
+
+  /** Rounding must never leave out a plan that lies on the bound: radians, millimetres. */
+  private static final double SLACK_RAD = 1e-9;
+
+  private static final double SLACK_MM = 1e-5;
+
+  final double[] fromRad;
+  final double[] toRad;
+  final double[] fromMm;
+  final double[] toMm;
+
+  private final Stance stance;
+  private final boolean[] both;
+  private final double[] tallestMm;
+  private final Terms terms;
+  private Wish wish = new Wish(0, 0, 0);
+
+  /**
+   * What does not change during a search.
+   *
+   * @param rollRad to be undone
+   * @param twistRad most that two axles' turns may differ
+   * @param ends whether ends are lifted, so that pitch and droop count
+   */
+  record Terms(double rollRad, double twistRad, boolean ends) {}
+
+  /**
+   * What is wanted.
+   *
+   * @param boundRad most roll that may remain
+   * @param liftFromMm least by which the front axle's mean lift exceeds the rear's
+   * @param liftToMm most by which it does
+   */
+  record Wish(double boundRad, double liftFromMm, double liftToMm) {}
+
+  /**
+   * Before anything is wanted.
+   *
+   * @param stance of the coach
+   * @param axles what stands under each
+   * @param terms of the search
+   */
+  Reach(Stance stance, AxleChoices[] axles, Terms terms) {
+    this.stance = stance;
+    both = new boolean[stance.axles];
+    tallestMm = new double[stance.axles];
+    this.terms = terms;
+    fromRad = new double[stance.axles];
+    toRad = new double[stance.axles];
+    fromMm = new double[stance.axles];
+    toMm = new double[stance.axles];
+    for (int k = 0; k < stance.axles; k++) {
+      both[k] = axles[k].both();
+      tallestMm[k] = axles[k].tallestMm();
+      toRad[k] = Math.atan(tallestMm[k] / stance.trackMm[k]);
+      fromRad[k] = both[k] ? -toRad[k] : 0;
+      toMm[k] = tallestMm[k];
+    }
+  }
+
+  /** Narrows everything; a later wish must not be wider than an earlier one. */
+  void narrow(Wish wanted) {
+    wish = wanted;
+    double before;
+    double after = size();
+    int round = 0;
+    do {
+      before = after;
+      for (int k = 0; k < stance.axles; k++) {
+        fromRad[k] = Math.max(fromRad[k], leastTurnRad(k) - SLACK_RAD);
+        toRad[k] = Math.min(toRad[k], mostTurnRad(k) + SLACK_RAD);
+        stand(k);
+      }
+      if (terms.ends()) {
+        pitch();
+        droop();
+      }
+      after = size();
+    } while (before - after > SAME && ++round < ROUNDS && !isEmpty());
+  }
+
+  /** Whether there can be no such plan. */
+  boolean isEmpty() {
+    for (int k = 0; k < stance.axles; k++) {
+      if (fromRad[k] > toRad[k] || fromMm[k] > toMm[k]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private double size() {
+    return Arrays.stream(toMm).sum()
+        - Arrays.stream(fromMm).sum()
+        + 1000 * (Arrays.stream(toRad).sum() - Arrays.stream(fromRad).sum());
+  }
+
+  /** The others turn no more than they may, and no more than this one and the twist. */
+  private double leastTurnRad(int k) {
+    double least = Double.NEGATIVE_INFINITY;
+    for (int twisted = 0; twisted < 1 << stance.axles; twisted++) {
+      double sum = terms.rollRad() - wish.boundRad();
+      double share = stance.share[k];
+      for (int j = 0; j < stance.axles; j++) {
+        if (j != k && (twisted >> j & 1) == 0) {
+          sum -= stance.share[j] * toRad[j];
+        } else if (j != k) {
+          sum -= stance.share[j] * terms.twistRad();
+          share += stance.share[j];
+        }
+      }
+      least = Math.max(least, sum / share);
+    }
+    for (int j = 0; j < stance.axles; j++) {
+      least = Math.max(least, fromRad[j] - terms.twistRad());
+    }
+    return least;
+  }
+
+  private double mostTurnRad(int k) {
+    double most = Double.POSITIVE_INFINITY;
+    for (int twisted = 0; twisted < 1 << stance.axles; twisted++) {
+      double sum = terms.rollRad() + wish.boundRad();
+      double share = stance.share[k];
+      for (int j = 0; j < stance.axles; j++) {
+        if (j != k && (twisted >> j & 1) == 0) {
+          sum -= stance.share[j] * fromRad[j];
+        } else if (j != k) {
+          sum += stance.share[j] * terms.twistRad();
+          share += stance.share[j];
+        }
+      }
+      most = Math.min(most, sum / share);
+    }
+    for (int j = 0; j < stance.axles; j++) {
+      most = Math.min(most, toRad[j] + terms.twistRad());
+    }
+    return most;
+  }
+
+  /** Both stations stand between the ground and the tallest stack. */
+  private void stand(int k) {
+    double trackMm = stance.trackMm[k];
+    double lowMm = trackMm * Math.tan(fromRad[k]);
+    double highMm = trackMm * Math.tan(toRad[k]);
+    double apartMm = Math.max(0, Math.max(lowMm, -highMm));
+    double most = 2 * Math.min(toMm[k], tallestMm[k] - fromMm[k]) + SLACK_MM;
+    if (both[k]) {
+      fromMm[k] = Math.max(fromMm[k], apartMm / 2 - SLACK_MM);
+      toMm[k] = Math.min(toMm[k], tallestMm[k] - apartMm / 2 + SLACK_MM);
+      fromRad[k] = Math.max(fromRad[k], -Math.atan(most / trackMm));
+      toRad[k] = Math.min(toRad[k], Math.atan(most / trackMm));
+    } else {
+      fromMm[k] = Math.max(fromMm[k], lowMm / 2 - SLACK_MM);
+      toMm[k] = Math.min(toMm[k], highMm / 2 + SLACK_MM);
+      fromRad[k] = Math.max(fromRad[k], Math.atan((2 * fromMm[k] - SLACK_MM) / trackMm));
+      toRad[k] = Math.min(toRad[k], Math.atan((2 * toMm[k] + SLACK_MM) / trackMm));
+    }
+  }
+
+  private void pitch() {
+    int last = stance.axles - 1;
+    if (last > 0) {
+      fromMm[0] = Math.max(fromMm[0], fromMm[last] + wish.liftFromMm() - SLACK_MM);
+      toMm[0] = Math.min(toMm[0], toMm[last] + wish.liftToMm() + SLACK_MM);
+      fromMm[last] = Math.max(fromMm[last], fromMm[0] - wish.liftToMm() - SLACK_MM);
+      toMm[last] = Math.min(toMm[last], toMm[0] - wish.liftFromMm() + SLACK_MM);
+    }
+  }
+
+  /** No axle between the outer ones hangs. */
+  private void droop() {
+    int last = stance.axles - 1;
+    for (int k = 1; k < last; k++) {
+      double along = (stance.xMm[0] - stance.xMm[k]) / stance.wheelbaseMm();
+      double bodyMm = fromMm[0] + along * (fromMm[last] - fromMm[0]);
+      fromMm[k] = Math.max(fromMm[k], bodyMm - stance.droopMm[k] - SLACK_MM);
+    }
+  }
+
+  /** The least that axle j turns in a plan in which axle k turns by an angle. */
+  double leastTurnRad(int j, int k, double turnRad) {
+    double twist = terms.twistRad() + SLACK_RAD;
+    double missing = terms.rollRad() - wish.boundRad() - SLACK_RAD - stance.share[k] * turnRad;
+    for (int i = 0; i < stance.axles; i++) {
+      if (i != j && i != k) {
+        missing -= stance.share[i] * Math.min(toRad[i], turnRad + twist);
+      }
+    }
+    return Math.max(Math.max(fromRad[j], turnRad - twist), missing / stance.share[j]);
+  }
+
+  /** The least mean lift of axle j in a plan in which axle k has a mean lift. */
+  double leastMeanMm(int j, int k, double meanMm) {
+    int last = stance.axles - 1;
+    if (terms.ends() && k == 0 && j == last) {
+      return Math.max(fromMm[j], meanMm - wish.liftToMm() - SLACK_MM);
+    }
+    if (terms.ends() && k == last && j == 0) {
+      return Math.max(fromMm[j], meanMm + wish.liftFromMm() - SLACK_MM);
+    }
+    return fromMm[j];
+  }
+}
