@@ -156,7 +156,8 @@ final class Stacks {
   double tallestMm() {
     double mm = 0;
     for (Kind kind : kinds) {
-      mm += counts[kind.index()] / kind.abreast() * (kind.thicknessNm() / Kind.NM_PER_MM);
+      int layers = counts[kind.index()] / kind.abreast();
+      mm += layers * (kind.thicknessNm() / Kind.NM_PER_MM);
     }
     boolean any = kinds.stream().anyMatch(Kind::lowest);
     return any ? Math.min(mm, stackNm / Kind.NM_PER_MM) : 0;
