@@ -25,6 +25,11 @@ public record Config(
     sensors = List.copyOf(sensors);
   }
 
+  /** The same with other sensors. */
+  Config with(List<Sensor> others) {
+    return new Config(file, coach, others, mqtt, page, store);
+  }
+
   /**
    * One accelerometer.
    *

@@ -50,7 +50,8 @@ public final class ConfigReader {
   /**
    * Reads the coach of a scenario: the tables of a config beside the scenario's own, or {@code
    * coach = "path of a config"}, relative to the scenario. Tables that are not a config's are the
-   * scenario's business, and so are further keys of [sensor].
+   * scenario's business, and so are further keys of [sensor]. Sensors that the scenario names are
+   * the ones that its coach carries, whatever its config says.
    */
   public ConfigOutcome readScenario(Path file) {
     Reading reading = new Reading(String.valueOf(file.getFileName()));
@@ -65,7 +66,11 @@ public final class ConfigReader {
     if (path.isEmpty() || !reading.faults().none()) {
       return new ConfigOutcome.Faulty(reading.faults().list());
     }
-    return read(directory(file).resolve(path.get()));
+    ConfigOutcome coach = read(directory(file).resolve(path.get()));
+    if (!root.get().has("sensor") || !(coach instanceof ConfigOutcome.Good good)) {
+      return coach;
+    }
+    return outcome(good.config().with(SensorReader.read(root.get(), true)), reading);
   }
 
   /** The tables of a config; what is wrong with them is noted. */

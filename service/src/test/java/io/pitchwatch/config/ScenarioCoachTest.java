@@ -58,6 +58,16 @@ class ScenarioCoachTest {
   }
 
   @Test
+  void sensorsThatTheScenarioNamesAreTheCoachs() throws IOException {
+    Files.writeString(directory.resolve("heron.toml"), Configs.LEAST);
+    String scenario = "coach = \"heron.toml\"\n[sensor]\nchip = \"mpu6050\"\nnoise = 1\n";
+    Config config = assertInstanceOf(ConfigOutcome.Good.class, read(scenario)).config();
+    assertEquals(Chip.MPU6050, config.sensors().get(0).chip());
+    String wrong = only(read(scenario.replace("6050", "9999")));
+    assertTrue(wrong.startsWith("scenario.toml:3: sensor.chip"), wrong);
+  }
+
+  @Test
   void theCoachsFaultsAreToldWithTheFileTheyAreIn() throws IOException {
     Files.writeString(directory.resolve("heron.toml"), Configs.LEAST.replace("kg", "mm"));
     assertTrue(only(read("coach = \"heron.toml\"\n" + SCENARIO)).startsWith("heron.toml:8: axle"));

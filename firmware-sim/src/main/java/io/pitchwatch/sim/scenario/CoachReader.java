@@ -19,6 +19,8 @@ final class CoachReader {
 
   private static final double USUAL_DROOP_M = 0.08;
   private static final double LEAST_DROOP_M = 0.01;
+  private static final double COUPLING_M = 4;
+  private static final double COUPLING_SHARE = 0.1;
   private static final double USUAL_FOOT_M = 0.15;
   private static final List<Axle> USUAL_AXLES =
       List.of(
@@ -62,9 +64,24 @@ final class CoachReader {
     }
     if (axles.isEmpty()) {
       axles.addAll(USUAL_AXLES);
+    } else if (axles.size() == 1) {
+      axles.add(coupling(axles.get(0)));
     }
     axles.sort(Comparator.comparingDouble(Axle::xM).reversed());
     return axles;
+  }
+
+  /** What a coach with one axle leans on in front: it carries little, and lets the body roll. */
+  private static Axle coupling(Axle axle) {
+    return new Axle(
+        "coupling",
+        axle.xM() + COUPLING_M,
+        axle.trackM(),
+        COUPLING_SHARE * axle.loadKg(),
+        axle.droopM(),
+        1e-3 * axle.stiffnessShare(),
+        Surface.tyreContactM2(COUPLING_SHARE * axle.loadKg()),
+        false);
   }
 
   private static Axle axle(Section section) {

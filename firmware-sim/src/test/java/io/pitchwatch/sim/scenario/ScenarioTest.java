@@ -268,6 +268,38 @@ class ScenarioTest {
     return power;
   }
 
+  /** The service plans for one axle too; such a coach leans on its coupling in front. */
+  @Test
+  void coachWithOneAxleLeansAsItsGroundAndRollsByItsWheels() {
+    Rig rig =
+        new Rig(
+            """
+                    [body]
+                    roll-arm = "0 m"
+                    [[axle]]
+                    id = "only"
+                    position = "0 mm"
+                    track = "1830 mm"
+                    load = "4500 kg"
+                    footprint = "245 mm"
+                    [site]
+                    roll = "1.2 deg"
+                    pitch = "-0.5 deg"
+                    [[event]]
+                    at = "1 min"
+                    does = "lay"
+                    axle = "only"
+                    side = "right"
+                    lift = "38 mm"
+                    """);
+    rig.nowNanos = 59_000_000_000L;
+    assertEquals(1.2, Math.toDegrees(rig.simulation.truth().rollRad()), 0.02);
+    assertEquals(-0.5, Math.toDegrees(rig.simulation.truth().pitchRad()), 0.02);
+    rig.nowNanos = 300_000_000_000L;
+    // atan(38 mm / 1830 mm) = 1.19 deg
+    assertEquals(0.01, Math.toDegrees(rig.simulation.truth().rollRad()), 0.03);
+  }
+
   @Test
   void planLaidAndJackedLevelsTheCoach() {
     Rig rig =
