@@ -151,7 +151,7 @@ public final class Watchkeeper {
       fridgeReports.add(
           new FridgeReport(fridge.fridge().id(), fridge.marginRad(), fridge.outsideMinutes()));
     }
-    Verdict verdict = verdicts.round(floor, state);
+    Verdict verdict = verdicts.round(floor, state, nowNanos);
     double temperatureC = sensors.isEmpty() ? Double.NaN : sensors.get(0).temperatureC();
     GroundReport underfoot =
         ground.round(floor, temperatureC, state.phase() == Phase.UNDER_WAY, nowNanos);

@@ -14,27 +14,45 @@ class SteadyVerdictTest {
 
   private final SteadyVerdict verdict = new SteadyVerdict(Heron.COACH);
 
+  private long nowNanos;
+
   private Verdict at(double rollDeg, Phase phase) {
     Lean lean = Lean.ofDegrees(rollDeg, 0);
     FloorReading floor = new FloorReading(FloorState.STEADY, lean, lean, 0, 0, 0);
-    return verdict.round(floor, VisitState.atStart(0).with(phase));
+    return verdict.round(floor, VisitState.atStart(0).with(phase), nowNanos);
+  }
+
+  private Verdict aMinuteAt(double rollDeg) {
+    at(rollDeg, Phase.PARKED);
+    nowNanos += 60_000_000_000L;
+    return at(rollDeg, Phase.PARKED);
   }
 
   @Test
-  void parkedItIsWorseAtOnceAndBetterOnlyOnceItIsClearlyBetter() {
+  void parkedItIsWorseAtOnceAndBetterOnlyOnceItHasBeenClearlyBetterForAMinute() {
     assertEquals(Verdict.GOOD, at(0.49, Phase.PARKED));
     assertEquals(Verdict.NEAR_ENOUGH, at(0.51, Phase.PARKED));
-    assertEquals(Verdict.NEAR_ENOUGH, at(0.46, Phase.PARKED));
-    assertEquals(Verdict.GOOD, at(0.44, Phase.PARKED));
+    assertEquals(Verdict.NEAR_ENOUGH, at(0.44, Phase.PARKED));
+    assertEquals(Verdict.NEAR_ENOUGH, aMinuteAt(0.46));
+    assertEquals(Verdict.GOOD, aMinuteAt(0.44));
     assertEquals(Verdict.GOOD, at(0.49, Phase.PARKED));
+  }
+
+  @Test
+  void whoWalksToAndFroDoesNotTurnItOver() {
+    at(0.51, Phase.PARKED);
+    for (int i = 0; i < 100; i++) {
+      nowNanos += 1_000_000_000L;
+      assertEquals(Verdict.NEAR_ENOUGH, at(i % 30 == 0 ? 0.51 : 0.3, Phase.PARKED));
+    }
   }
 
   @Test
   void theSameAtTheFridgesLimit() {
     assertEquals(Verdict.OUTSIDE, at(-3.01, Phase.PARKED));
-    assertEquals(Verdict.OUTSIDE, at(-2.96, Phase.PARKED));
-    assertEquals(Verdict.NEAR_ENOUGH, at(-2.94, Phase.PARKED));
-    assertEquals(Verdict.GOOD, at(0, Phase.PARKED));
+    assertEquals(Verdict.OUTSIDE, aMinuteAt(-2.96));
+    assertEquals(Verdict.NEAR_ENOUGH, aMinuteAt(-2.94));
+    assertEquals(Verdict.GOOD, aMinuteAt(0));
   }
 
   @Test
