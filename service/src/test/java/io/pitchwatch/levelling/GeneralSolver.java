@@ -175,7 +175,7 @@ final class GeneralSolver {
         layers.add(count);
         counts.add(count);
         thickness.add(units);
-        taken.get(i).add(model.intScaleView(count, each));
+        taken.get(i).add(model.intView(each, count, 0));
         if (mayBeLowest(i)) {
           lowest.add(count);
         }
@@ -272,7 +272,7 @@ final class GeneralSolver {
     IntVar turn = table(twice, sum -> Math.atan(sum / 2.0 / PER_MM / baseMm));
     int pitch = (int) Math.round(site.lean().pitchRad() * PER_RAD);
     IntVar size = model.intVar(0, (int) PER_RAD, true);
-    model.absolute(size, model.intOffsetView(model.intMinusView(turn), pitch)).post();
+    model.absolute(size, model.intView(-1, turn, pitch)).post();
     if (right.length == 3) {
       hang(right, left);
     }
