@@ -25,8 +25,16 @@ record Kind(int index, long thicknessNm, int abreast, boolean lowest) {
     return axle.loadKg() / 2 / abreast(piece, axle) <= piece.maxLoadKg() * (1 + 1e-12);
   }
 
+  private static long thicknessNm(Piece piece) {
+    return Math.round(piece.thicknessMm() * NM_PER_MM);
+  }
+
+  /** Thickness to the nanometre, as stacks of it are measured, millimetres. */
+  static double thicknessMm(Piece piece) {
+    return thicknessNm(piece) / NM_PER_MM;
+  }
+
   static Kind of(int index, Piece piece, Axle axle, boolean lowest) {
-    long thicknessNm = Math.round(piece.thicknessMm() * NM_PER_MM);
-    return new Kind(index, thicknessNm, abreast(piece, axle), lowest);
+    return new Kind(index, thicknessNm(piece), abreast(piece, axle), lowest);
   }
 }

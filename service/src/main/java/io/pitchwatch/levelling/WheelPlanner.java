@@ -48,7 +48,7 @@ final class WheelPlanner {
     this.mirrored = site.lean().rollRad() < 0;
     this.lean = new Lean(Math.abs(site.lean().rollRad()), site.lean().pitchRad());
     this.barrier = Barrier.piece(site);
-    this.groundMm = barrier == Barrier.NONE ? 0 : coach.pieces().get(barrier).thicknessMm();
+    this.groundMm = barrier == Barrier.NONE ? 0 : Kind.thicknessMm(coach.pieces().get(barrier));
   }
 
   /**
