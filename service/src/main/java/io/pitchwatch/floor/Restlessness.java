@@ -1,5 +1,7 @@
 package io.pitchwatch.floor;
 
+import io.pitchwatch.floor.NoiseMixture.Expecting;
+
 /**
  * How restless the floor is along each horizontal axis, and how far a mean of it can be trusted.
  */
@@ -17,10 +19,17 @@ final class Restlessness {
   /** The axis that points up may be half as noisy again as the others. */
   private static final double LIVELY = 4;
 
+  /**
+   * Above this people may be about. A mean is then not called surer than they leave it; but a
+   * change of lean is still looked for by what was really seen, lest jacks pass for people.
+   */
+  private static final double PERHAPS_LIVELY = 2.4;
+
   private final double leastWhite;
   private final NoiseMixture mixture = new NoiseMixture();
   private final HaarEnergies[] energies = new HaarEnergies[3];
-  private final double livelyG2;
+  private final double heaveG2;
+  private final double[][] stated = new double[2][NoiseMixture.kinds()];
   private final double[][] strength = new double[2][NoiseMixture.kinds()];
   private int sinceLearned;
   private int taken;
@@ -37,7 +46,7 @@ final class Restlessness {
     for (int axis = 0; axis < 3; axis++) {
       energies[axis] = new HaarEnergies(prior);
     }
-    livelyG2 = LIVELY * prior[HEAVE_SCALE];
+    heaveG2 = prior[HEAVE_SCALE];
     learn();
   }
 
@@ -75,9 +84,18 @@ final class Restlessness {
 
   private void learn() {
     sinceLearned = 0;
-    boolean lively = energies[2].energy(HEAVE_SCALE) > livelyG2;
-    mixture.explain(energies[0], leastWhite, lively, strength[0]);
-    mixture.explain(energies[1], leastWhite, lively, strength[1]);
+    double heave = energies[2].energy(HEAVE_SCALE) / heaveG2;
+    Expecting seen = heave > LIVELY ? Expecting.WANDERING : Expecting.STILLNESS;
+    Expecting careful = heave > PERHAPS_LIVELY ? Expecting.PEOPLE : Expecting.STILLNESS;
+    for (int axis = 0; axis < 2; axis++) {
+      mixture.explain(energies[axis], leastWhite, seen, strength[axis]);
+      mixture.explain(energies[axis], leastWhite, careful, stated[axis]);
+    }
+  }
+
+  /** The same, as far as one should call oneself sure of it, g². */
+  double statedVariance(int axis, int blocks) {
+    return NoiseMixture.meanVariance(stated[axis], blocks);
   }
 
   /** Variance of the mean of that many blocks, g². */

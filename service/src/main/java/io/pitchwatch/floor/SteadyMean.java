@@ -145,7 +145,7 @@ final class SteadyMean {
   double variance(int axis, Restlessness noise) {
     int n = length();
     int left = goods[at(blocks)] - goods[at(start)];
-    double variance = noise.meanVariance(axis, n) * n / Math.max(1, left);
+    double variance = noise.statedVariance(axis, n) * n / Math.max(1, left);
     int half = n / 2;
     if (half >= SHORT) {
       // A steady drift puts the mean behind by just what its halves differ.
