@@ -243,6 +243,10 @@ class Page {
         parts.push(text.reading.notCurrent);
       }
     }
+    // With figures in it, it changes with every digit.
+    if (view.reading.status === "current" && view.next !== null && !/\d/.test(view.next)) {
+      parts.push(view.next);
+    }
     parts.push(...going.filter(({ there }) => there).map(({ words }) => words));
     if (view.now) {
       parts.push(...view.alerts.map((each) => text.alerts.told(each.text ?? each.id)));

@@ -52,6 +52,7 @@ export class Model {
       sensors: tree.names("sensor-").map((id) => this.#sensor(id)),
       alerts: tree.names("$alert/").map((id) => ({ id, text: line(tree.text(`$alert/${id}`)) })),
       site: this.#site(),
+      next: line(tree.text("plan/next")),
       turn: list(json(tree.text("plan/turn"))?.best)
         .map((each) => line(each?.text))
         .filter(known),

@@ -24,6 +24,7 @@ export function showPlan(view, settings, footing, units) {
     byId("plan-verdict"),
     current ? (text.plan.verdict[plan.verdict] ?? "") : text.plan.old,
   );
+  setText(byId("plan-next"), current ? (view.next ?? "") : "");
   showToGo(toGo(view, settings, footing, units));
   setHidden(byId("plan-laid"), plan.wheels.length === 0);
   redraw(byId("plan-steps"), JSON.stringify([plan, view.turn, units, footing?.trackMm]), () => [

@@ -41,12 +41,13 @@ class PagePicturesIT extends OnThePage {
   void arriving() throws Exception {
     coach().parkedInOrder().put("visit/phase", "arriving").put("visit/surface", "grass");
     coach().put("plan/headline", Plans.HEADLINE).put("plan/document", Plans.RIGHT_SIDE_UP);
+    coach().put("plan/next", "Lay the pieces in front of the wheels, then drive on");
     coach().put("fridge-galley/margin", "0.90");
     coach().floor("2.10", "0.80", "steady", "near-enough");
     stage().signedIn(Mosquitto.DRIVER);
     browser().awaitText("#plan-headline", Plans.HEADLINE);
     takeAll("arriving");
-    forget("plan/headline", "plan/document");
+    forget("plan/headline", "plan/document", "plan/next");
   }
 
   @Test

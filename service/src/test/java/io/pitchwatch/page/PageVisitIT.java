@@ -209,16 +209,20 @@ class PageVisitIT extends OnThePage {
     browser().awaitText("#plan-go", "70 mm");
     browser().awaitText("#plan-go", "Front up");
     browser().awaitText("#plan-go", "78 mm");
+    coach().put("plan/next", "Right side: 19 mm to go");
+    browser().awaitText("#plan-next", "Right side: 19 mm to go");
     coach().floor("0.60", "0.80", "unsettled", "near-enough");
     // 1960 mm · tan(0.60° − 0.04°) = 19.2 mm
     browser().awaitText("#plan-go", "19 mm");
+    coach().put("plan/next", "Stop, you are up");
     coach().floor("0.30", "-0.90", "steady", "near-enough");
     browser().awaitText("#plan-go", "Side to side is enough");
     browser().awaitText("#plan-go", "Rear up");
     browser()
         .wait(
             "the screen reader told",
-            () -> heard().contains("Side to side is enough"),
+            () ->
+                heard().contains("Side to side is enough") && heard().contains("Stop, you are up"),
             PageVisitIT::heard);
     assertFalse(heard().contains("mm"), heard());
   }
