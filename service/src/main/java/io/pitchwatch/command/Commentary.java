@@ -3,6 +3,7 @@ package io.pitchwatch.command;
 import io.pitchwatch.attitude.LeanText;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorState;
+import io.pitchwatch.levelling.Headline;
 import io.pitchwatch.visit.Phase;
 import io.pitchwatch.visit.Report;
 import java.io.PrintWriter;
@@ -16,6 +17,7 @@ final class Commentary implements Consumer<Report> {
 
   private final PrintWriter out;
   private Words said = new Words(FloorState.UNKNOWN, Verdict.UNKNOWN, Phase.ARRIVING, "");
+  private String saidHeadline = "";
   private long startNanos;
   private boolean started;
 
@@ -32,24 +34,24 @@ final class Commentary implements Consumer<Report> {
     FloorState state = report.floor().state();
     // While it moves the lean changes all the time; only rest is worth a line of figures.
     String lean = state == FloorState.STEADY ? LeanText.of(report.floor().lean()) : "";
-    Words now = new Words(state, report.verdict(), report.phase(), lean);
+    Verdict verdict = lean.isEmpty() ? Verdict.UNKNOWN : report.verdict();
+    Words now = new Words(state, verdict, report.phase(), lean);
     if (!now.equals(said)) {
       said = now;
       say(report, now);
     }
+    String headline =
+        report.advice().planned().map(planned -> Headline.of(planned.plan())).orElse("");
+    if (!headline.isEmpty() && !headline.equals(saidHeadline)) {
+      saidHeadline = headline;
+      out.println(time(report) + "  plan: " + headline);
+      out.flush();
+    }
   }
 
   private void say(Report report, Words now) {
-    long seconds = (report.atNanos() - startNanos) / 1_000_000_000L;
-    StringBuilder line =
-        new StringBuilder(
-            String.format(
-                Locale.ROOT,
-                "%3d:%02d  %s, floor %s",
-                seconds / 60,
-                seconds % 60,
-                word(now.phase()),
-                word(now.state())));
+    StringBuilder line = new StringBuilder(time(report));
+    line.append("  ").append(word(now.phase())).append(", floor ").append(word(now.state()));
     if (!now.lean().isEmpty()) {
       line.append(": ").append(now.lean()).append("; ").append(word(now.verdict()));
       for (Report.FridgeReport fridge : report.fridges()) {
@@ -64,6 +66,11 @@ final class Commentary implements Consumer<Report> {
     }
     out.println(line);
     out.flush();
+  }
+
+  private String time(Report report) {
+    long seconds = (report.atNanos() - startNanos) / 1_000_000_000L;
+    return String.format(Locale.ROOT, "%3d:%02d", seconds / 60, seconds % 60);
   }
 
   private static String word(Enum<?> value) {

@@ -48,6 +48,11 @@ public final class NextStep {
     if (plan.verdict() == PlanVerdict.MOVE) {
       return "Do not level here; see what would change that";
     }
+    if (plan.wheels().wheels().isEmpty()
+        && plan.jacks().isEmpty()
+        && plan.verdict() == PlanVerdict.BEST_POSSIBLE) {
+      return "Nothing on board helps here; see what would";
+    }
     boolean toLay = !plan.wheels().wheels().isEmpty();
     if (toLay && !standing.laid()) {
       return "Lay the pieces in front of the wheels, say that they are laid, then drive on";
