@@ -41,6 +41,27 @@ final class FootGaps {
         pair.clearanceMm() + left * (0.5 - reach) + right * (0.5 + reach));
   }
 
+  /**
+   * How much further the body is from one tyre of each axle than from the axle's middle, because
+   * the axles are turned by different amounts and the body by their mean, millimetres.
+   */
+  double[] unevenMm() {
+    double stiffness = axles.stream().mapToDouble(Axle::stiffness).sum();
+    double body = 0;
+    for (int k = 0; k < leftMm.length; k++) {
+      body += axles.get(k).stiffness() / stiffness * turnRad(k);
+    }
+    double[] uneven = new double[leftMm.length];
+    for (int k = 0; k < uneven.length; k++) {
+      uneven[k] = Math.tan(Math.abs(turnRad(k) - body)) * axles.get(k).trackMm() / 2;
+    }
+    return uneven;
+  }
+
+  private double turnRad(int k) {
+    return Math.atan((rightMm[k] - leftMm[k]) / axles.get(k).trackMm());
+  }
+
   /** A figure of the axles, linear between them and beyond. */
   private double along(double xMm, double[] figures) {
     int k = 0;

@@ -14,6 +14,11 @@ import java.util.Locale;
 /** Plans the jacks once it is known what lies under the wheels. */
 final class JackPlanner {
 
+  /**
+   * What jack and frame give under load, and so comes on top of a planned travel (our own figure).
+   */
+  static final double GIVES_MM = 12;
+
   private final Coach coach;
   private final Lifting lifting;
   private final Pads pads;
@@ -27,12 +32,13 @@ final class JackPlanner {
   /** The moves that follow a wheel plan. */
   JackOutcome plan(WheelPlan wheels) {
     Lean lean = wheels.after();
-    List<Reason> objections = new ArrayList<>(lifting.objections(lean.pitchRad()));
+    FootGaps gaps = new FootGaps(coach, wheels.wheels());
+    List<Reason> objections = new ArrayList<>(lifting.objections(lean.pitchRad(), gaps.unevenMm()));
     double[] raises = lifting.raisesMm(lean.pitchRad());
     if (lifting.pairs().size() == 1 && raises[0] == 0) {
       return new JackOutcome.Planned(List.of(), lean, List.of());
     }
-    List<Foot> feet = feet(wheels, raises);
+    List<Foot> feet = feet(gaps, raises);
     List<int[]> piles = pads.share(feet);
     List<JackMove> moves = new ArrayList<>();
     for (int i = 0; i < raises.length; i++) {
@@ -40,7 +46,7 @@ final class JackPlanner {
     }
     for (JackMove move : moves) {
       JackPair pair = lifting.pairs().get(move.order() - 1);
-      if (move.travelMm().most() > pair.strokeMm() + 1e-6) {
+      if (move.travelMm().most() > pair.strokeMm() - GIVES_MM + 1e-6) {
         objections.add(overStroke(pair, move));
       }
     }
@@ -82,8 +88,7 @@ final class JackPlanner {
     return allowed * Math.abs(towardsRad);
   }
 
-  private List<Foot> feet(WheelPlan wheels, double[] raises) {
-    FootGaps gaps = new FootGaps(coach, wheels.wheels());
+  private List<Foot> feet(FootGaps gaps, double[] raises) {
     List<Foot> feet = new ArrayList<>();
     for (int i = 0; i < raises.length; i++) {
       JackPair pair = lifting.pairs().get(i);
@@ -95,7 +100,7 @@ final class JackPlanner {
   }
 
   private static Foot foot(JackPair pair, double gapMm, double raiseMm) {
-    return new Foot(gapMm, raiseMm, pair.strokeMm(), pair.keepUnderMm(), pair.footMm());
+    return new Foot(gapMm, raiseMm, pair.strokeMm() - GIVES_MM, pair.keepUnderMm(), pair.footMm());
   }
 
   private JackMove move(int i, double raiseMm, List<Foot> feet, List<int[]> piles) {
@@ -152,7 +157,7 @@ final class JackPlanner {
         "stroke",
         String.format(
             Locale.ROOT,
-            "pair %s would have to run out %s, its stroke is %s",
+            "pair %s would have to run out %s, too near to its stroke of %s or past it",
             pair.id(),
             LengthText.of(move.travelMm().most(), coach.units()),
             LengthText.of(pair.strokeMm(), coach.units())));

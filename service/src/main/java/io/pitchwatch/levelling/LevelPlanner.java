@@ -57,8 +57,9 @@ public final class LevelPlanner {
     }
     reasons.addAll(((JackOutcome.Refused) outcome).reasons());
     PitchRange allowed = jacks.allows(Math.abs(site.lean().pitchRad()) + Site.MOST_RAD);
+    // How three axles share what lifts an end is not known well enough to promise it.
     Optional<WheelPlan> ends =
-        allowed.fromRad() > allowed.toRad() || site.coach().axles().size() == 1
+        allowed.fromRad() > allowed.toRad() || site.coach().axles().size() != 2
             ? Optional.empty()
             : new WheelPlanner(site)
                 .plan(

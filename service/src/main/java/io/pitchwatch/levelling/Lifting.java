@@ -23,6 +23,9 @@ import java.util.Locale;
  */
 final class Lifting {
 
+  /** What a tyre keeps of its droop, so that it still carries something (our own figure). */
+  private static final double SPARE_MM = 8;
+
   private final Coach coach;
   private final List<JackPair> pairs;
 
@@ -59,18 +62,37 @@ final class Lifting {
     return raises;
   }
 
-  /** What pitch is left. */
+  /**
+   * What pitch is left: none, unless the pair at the high end comes free. Then the body lies on the
+   * low pair and its springs alone.
+   */
   double pitchAfterRad(double pitchRad) {
-    return pairs.size() > 1 || raisesMm(pitchRad)[0] > 0 ? 0 : pitchRad;
+    double[] raises = raisesMm(pitchRad);
+    if (pairs.size() == 1) {
+      return raises[0] > 0 ? 0 : pitchRad;
+    }
+    double turned = Math.atan(slope(raises));
+    return Math.abs(pitchRad - turned) < 1e-12 ? 0 : pitchRad - turned;
   }
 
-  /** Every limit that taking out a pitch would break. */
+  /** Every limit that taking out a pitch would break, with all axles turned alike. */
   List<Reason> objections(double pitchRad) {
+    return objections(pitchRad, new double[coach.axles().size()]);
+  }
+
+  /**
+   * Every limit that taking out a pitch would break.
+   *
+   * @param unevenMm how much further the body is from one tyre of each axle than from its middle,
+   *     because the axle turns otherwise than the body
+   */
+  List<Reason> objections(double pitchRad, double[] unevenMm) {
     double[] raises = raisesMm(pitchRad);
     List<Reason> objections = new ArrayList<>();
-    for (Axle axle : coach.axles()) {
-      double riseMm = riseMm(axle, raises);
-      if (riseMm > axle.droopMm() + 1e-9) {
+    for (int k = 0; k < unevenMm.length; k++) {
+      Axle axle = coach.axles().get(k);
+      double riseMm = riseMm(axle, raises) + unevenMm[k];
+      if (riseMm > axle.droopMm() - SPARE_MM) {
         objections.add(hangs(axle, riseMm));
       }
     }
@@ -90,10 +112,33 @@ final class Lifting {
       double lever = (axle.positionMm() - pivot) / (pairs.get(0).positionMm() - pivot);
       return raises[0] * lever;
     }
-    int last = pairs.size() - 1;
-    double first = pairs.get(0).positionMm();
-    double towardsRear = (first - axle.positionMm()) / (first - pairs.get(last).positionMm());
-    return raises[0] + towardsRear * (raises[last] - raises[0]);
+    int low = low(raises);
+    return raises[low] + slope(raises) * (axle.positionMm() - pairs.get(low).positionMm());
+  }
+
+  /** Which of the outer pairs goes further. */
+  private static int low(double[] raises) {
+    return raises[0] > raises[raises.length - 1] ? 0 : raises.length - 1;
+  }
+
+  /** How much more the body rises towards the front, millimetres per millimetre. */
+  private double slope(double[] raises) {
+    int last = raises.length - 1;
+    double apartMm = pairs.get(0).positionMm() - pairs.get(last).positionMm();
+    double planned = (raises[0] - raises[last]) / apartMm;
+    double lowXMm = pairs.get(low(raises)).positionMm();
+    double lowMm = raises[low(raises)];
+    double first = 0;
+    double second = 0;
+    for (Axle axle : coach.axles()) {
+      double armMm = axle.positionMm() - lowXMm;
+      double kgPerMm = axle.loadKg() / Math.max(1, axle.droopMm());
+      first += kgPerMm * armMm;
+      second += kgPerMm * armMm * armMm;
+    }
+    // Without the high pair the springs' moments about the low one cancel.
+    double free = -lowMm * first / second;
+    return low(raises) == 0 ? Math.min(planned, free) : Math.max(planned, free);
   }
 
   /** What each jack of the outer pairs carries. */
@@ -137,7 +182,7 @@ final class Lifting {
     String text =
         String.format(
             Locale.ROOT,
-            "the jacks would lift the body %s over axle %s, whose tyres leave the ground at %s%s",
+            "the jacks would lift the body %s over axle %s, whose tyres leave the ground at %s: too near or past it%s",
             LengthText.of(riseMm, coach.units()),
             axle.id(),
             LengthText.of(axle.droopMm(), coach.units()),
