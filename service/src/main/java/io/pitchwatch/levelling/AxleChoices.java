@@ -187,66 +187,36 @@ final class AxleChoices implements Prices.Need {
       if (lefts.isEmpty() || rights.isEmpty()) {
         continue;
       }
-      double[][] costs = costs(rights);
+      PricedStacks priced = new PricedStacks(rights, budgets);
       for (Stack left : lefts) {
-        pairs(left, rights, costs, pairs);
+        pairs(left, priced, pairs);
       }
     }
     return pairs;
   }
 
-  private void pairs(Stack left, List<Stack> rights, double[][] costs, List<Choice> pairs) {
-    double leftMm = left.heightMm();
-    double meanMm = groundMm - leftMm / 2;
-    double fromMm = Math.max(leftMm + lowMm, 2 * (meanMm + lowMeanMm)) - 1e-5;
-    double toMm = Math.min(leftMm + highMm, 2 * (meanMm + highMeanMm)) + 1e-5;
+  private void pairs(Stack left, PricedStacks rights, List<Choice> pairs) {
     double[] leftover = new double[budgets.size()];
     for (int p = 0; p < leftover.length; p++) {
       leftover[p] = budgets.get(p).most() - Inventory.cost(left.use(), budgets.get(p).price());
     }
-    for (int i = from(rights, fromMm); i < rights.size(); i++) {
-      Stack right = rights.get(i);
+    if (!PricedStacks.isAffordable(rights.least, leftover)) {
+      return;
+    }
+    double leftMm = left.heightMm();
+    double meanMm = groundMm - leftMm / 2;
+    double fromMm = Math.max(leftMm + lowMm, 2 * (meanMm + lowMeanMm)) - 1e-5;
+    double toMm = Math.min(leftMm + highMm, 2 * (meanMm + highMeanMm)) + 1e-5;
+    for (int i = rights.from(fromMm); i < rights.cost.length; i++) {
+      Stack right = rights.stacks.get(i);
       if (right.heightMm() > toMm) {
         return;
       }
-      if (isAffordable(costs[i], leftover)
+      if (PricedStacks.isAffordable(rights.cost[i], leftover)
           && Inventory.holdsBoth(onBoard, left.use(), right.use())) {
         pair(left, right, pairs);
       }
     }
-  }
-
-  private static boolean isAffordable(double[] cost, double[] leftover) {
-    for (int p = 0; p < cost.length; p++) {
-      if (cost[p] > leftover[p]) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private double[][] costs(List<Stack> stacks) {
-    double[][] costs = new double[stacks.size()][budgets.size()];
-    for (int i = 0; i < costs.length; i++) {
-      for (int p = 0; p < budgets.size(); p++) {
-        costs[i][p] = Inventory.cost(stacks.get(i).use(), budgets.get(p).price());
-      }
-    }
-    return costs;
-  }
-
-  private static int from(List<Stack> byHeight, double leastMm) {
-    int low = 0;
-    int high = byHeight.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (byHeight.get(middle).heightMm() < leastMm) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
   }
 
   private void pair(Stack left, Stack right, List<Choice> pairs) {

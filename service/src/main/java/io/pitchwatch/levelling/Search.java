@@ -34,6 +34,7 @@ final class Search {
   private final Reach reach;
   private double pricedRad = Double.POSITIVE_INFINITY;
   private final int[] chosen;
+  private final int[] least;
   private final double[] roomFromRad;
   private final double[] roomToRad;
   private final long[][] left;
@@ -91,6 +92,7 @@ final class Search {
     this.question = question;
     this.level = new Choices[axles.length];
     this.chosen = new int[axles.length];
+    this.least = new int[axles.length];
     this.roomFromRad = new double[axles.length + 1];
     this.roomToRad = new double[axles.length + 1];
     this.left = new long[axles.length + 1][onBoard.length];
@@ -116,7 +118,9 @@ final class Search {
       if (!narrow()) {
         return best;
       }
-      split(0, n, least(n));
+      if (suffice(n)) {
+        split(0, n);
+      }
       if (bestOfLevel != null) {
         best = bestOfLevel;
         long excess = Excess.hundredths(best.leanRad(), question.toleranceRad());
@@ -194,19 +198,21 @@ final class Search {
         : stance.wheelbaseMm() * Math.tan(turnRad);
   }
 
-  /** The fewest pieces each axle could have in this level, given the fewest of the others. */
-  private int[] least(int pieces) {
-    int[] least = new int[axles.length];
+  /** Finds the fewest pieces each axle could have; whether that many are enough for all. */
+  private boolean suffice(int pieces) {
+    int spare = pieces - Arrays.stream(least).sum();
     for (int k = 0; k < axles.length; k++) {
-      while (least[k] <= pieces && axles[k].ofPieces(least[k]).isEmpty()) {
+      while (spare >= 0 && axles[k].ofPieces(least[k]).isEmpty()) {
+        // What was wanted of an axle gets less, never more.
         least[k]++;
+        spare--;
       }
     }
-    return least;
+    return spare >= 0;
   }
 
   /** Shares the pieces out among the axles in every way. */
-  private void split(int k, int left, int[] least) {
+  private void split(int k, int left) {
     if (k == axles.length - 1) {
       level[k] = axles[k].ofPieces(left);
       if (!level[k].isEmpty() && mayReach()) {
@@ -221,7 +227,7 @@ final class Search {
     for (int n = least[k]; n <= left - others; n++) {
       level[k] = axles[k].ofPieces(n);
       if (!level[k].isEmpty()) {
-        split(k + 1, left - n, least);
+        split(k + 1, left - n);
       }
     }
   }
