@@ -23,14 +23,6 @@ final class Inventory {
     return words;
   }
 
-  static int[] unpack(long[] words, int kinds) {
-    int[] counts = new int[kinds];
-    for (int i = 0; i < kinds; i++) {
-      counts[i] = (int) (words[i / FIELDS] >>> (BITS * (i % FIELDS)) & 0xffff);
-    }
-    return counts;
-  }
-
   /** Whether a use fits into what is there; every field of both is at most {@link #MOST}. */
   static boolean holds(long[] there, long[] use) {
     for (int i = 0; i < there.length; i++) {

@@ -22,6 +22,7 @@ final class Prices {
   private static final double SLACK = 1e-9;
 
   private final double[] onBoard;
+  private final double[] lowest;
 
   /**
    * What one axle may cost.
@@ -39,7 +40,15 @@ final class Prices {
     double leastCost(double[] price, double @Nullable [] taken);
   }
 
-  Prices(int[] counts) {
+  /**
+   * Prices of pieces.
+   *
+   * @param counts on board, by kind
+   * @param lowest for each kind, 1 if it may lie on the ground, else 0: every flight that is used
+   *     again has one of these in it, so they may run out first
+   */
+  Prices(int[] counts, double[] lowest) {
+    this.lowest = lowest;
     onBoard = new double[counts.length];
     for (int i = 0; i < counts.length; i++) {
       onBoard[i] = counts[i];
@@ -73,6 +82,7 @@ final class Prices {
     }
     add(best, needs, all);
     add(first, needs, all);
+    add(lowest, needs, all);
     return all;
   }
 

@@ -86,7 +86,7 @@ final class Search {
   record Find(
       Choice[] choices, double rollRad, double pitchRad, double leanRad, double tallestMm) {}
 
-  Search(Stance stance, AxleChoices[] axles, long[] onBoard, int kinds, Question question) {
+  Search(Stance stance, AxleChoices[] axles, long[] onBoard, Prices prices, Question question) {
     this.stance = stance;
     this.axles = axles;
     this.question = question;
@@ -97,7 +97,7 @@ final class Search {
     this.roomToRad = new double[axles.length + 1];
     this.left = new long[axles.length + 1][onBoard.length];
     this.onBoard = onBoard;
-    this.prices = new Prices(Inventory.unpack(onBoard, kinds));
+    this.prices = prices;
     this.reach = new Reach(stance, axles, question.terms());
     this.meanMm = new double[axles.length];
     this.shareAfter = new double[axles.length];

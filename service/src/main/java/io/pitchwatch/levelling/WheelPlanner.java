@@ -82,8 +82,16 @@ final class WheelPlanner {
     for (int count : counts) {
       most += count;
     }
-    Find find = new Search(stance, axles, onBoard, counts.length, question).run(most);
+    Find find = new Search(stance, axles, onBoard, prices(counts), question).run(most);
     return Optional.ofNullable(find).map(this::plan);
+  }
+
+  private Prices prices(int[] counts) {
+    double[] lowest = new double[counts.length];
+    for (int i = 0; i < lowest.length; i++) {
+      lowest[i] = mayBeLowest(i, coach.pieces().get(i).kind()) ? 1 : 0;
+    }
+    return new Prices(counts, lowest);
   }
 
   /** What pitch may remain after the wheels, radians. */
