@@ -152,6 +152,7 @@ export const text = {
     sideways: { positive: "Right side up", negative: "Left side up" },
     lengthways: { positive: "Front up", negative: "Rear up" },
     there: { sideways: "Side to side is enough", lengthways: "Front to back is enough" },
+    planned: { sideways: "Side to side is as planned", lengthways: "Front to back is as planned" },
   },
 
   well: {

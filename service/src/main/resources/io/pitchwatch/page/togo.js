@@ -6,7 +6,8 @@ import { acrossMm, alongMm } from "./lean.js";
 import { degrees, length } from "./units.js";
 import { text } from "./text.js";
 
-const LEVEL = { roll: 0, pitch: 0 };
+/** Nearer than this to what the plan leaves is there: no piece makes less. */
+const THERE_DEG = 0.1;
 
 /** `[{key, there, words}]` for both axes; empty where nothing is to be said. */
 export function toGo(view, settings, footing, units) {
@@ -16,7 +17,8 @@ export function toGo(view, settings, footing, units) {
   if (!wanted || !Number.isFinite(tolerance)) {
     return [];
   }
-  const aim = { ...LEVEL, ...(plan?.afterWheels && { roll: plan.afterWheels.roll }) };
+  // Wheels bring the sides up; what the plan leaves of the ends, nobody raises.
+  const aim = { roll: plan?.afterWheels?.roll ?? 0, pitch: plan?.after?.pitch ?? 0 };
   return [
     side("sideways", floor.roll, floor.roll - aim.roll, tolerance, (deg) =>
       footing ? length(acrossMm(deg, footing), units) : degrees(deg),
@@ -28,19 +30,21 @@ export function toGo(view, settings, footing, units) {
 }
 
 function side(key, lean, remain, tolerance, amount) {
-  const there = Math.abs(lean) <= tolerance;
-  const words = there ? text.go.there[key] : text.go[key][remain > 0 ? "positive" : "negative"];
-  return { key, there, words, amount: there ? "" : amount(remain) };
+  const enough = Math.abs(lean) <= tolerance;
+  const there = enough || Math.abs(remain) <= THERE_DEG;
+  const arrived = enough ? text.go.there[key] : text.go.planned[key];
+  const words = there ? arrived : text.go[key][remain > 0 ? "positive" : "negative"];
+  return { key, there, enough, words, amount: there ? "" : amount(remain) };
 }
 
 export function showToGo(lines) {
   setHidden(byId("plan-go"), lines.length === 0);
   redraw(byId("plan-go"), JSON.stringify(lines), () => [
     h("h3", {}, text.go.heading),
-    ...lines.map(({ there, words, amount }) =>
+    ...lines.map(({ enough, words, amount }) =>
       h(
         "p",
-        { class: "go-line", "data-level": there ? "good" : "near" },
+        { class: "go-line", "data-level": enough ? "good" : "near" },
         h("span", { class: "says" }, words),
         h("strong", {}, amount),
       ),

@@ -187,6 +187,19 @@ class PageVisitIT extends OnThePage {
     assertEquals(10, ratio, 0.1);
   }
 
+  /** Outside what the stay asks, but no piece brings it nearer. */
+  @Test
+  void whatThePlanLeavesIsNotAskedFor() throws Exception {
+    arriving();
+    coach().put("visit/stay", "season");
+    String leaves = Plans.RIGHT_SIDE_UP.replace("{\"rollDeg\":0.04,", "{\"rollDeg\":0.60,");
+    coach().put("plan/document", leaves).floor("0.62", "0.01", "steady", "near-enough");
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().awaitText("#plan-go", "Side to side is as planned");
+    assertEquals("near", level("#plan-go .go-line"));
+    assertFalse(browser().text("#plan-go").contains("mm"), browser().text("#plan-go"));
+  }
+
   @Test
   void whereNoPlanHelpsTheHeadingsThatWouldAreShown() throws Exception {
     arriving();
