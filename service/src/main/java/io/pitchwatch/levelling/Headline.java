@@ -4,6 +4,7 @@ import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.LengthText;
 import io.pitchwatch.coach.Units;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +21,7 @@ public final class Headline {
     this.units = plan.site().coach().units();
   }
 
-  /** The line, such as "Right side up 48 mm: 1 block, 1 sheet under each right wheel". */
+  /** The line, such as "Right side up 50 mm: 1 block + 1 sheet under each wheel". */
   public static String of(Plan plan) {
     return new Headline(plan).text();
   }
@@ -53,15 +54,32 @@ public final class Headline {
         .orElse("");
   }
 
-  /** What lies under the wheels, wheels with the same stack named together. */
+  /** What lies under the wheels, the side that goes up first. */
   private String wheels() {
-    Map<String, List<WheelStack>> alike = new LinkedHashMap<>();
-    for (WheelStack wheel : plan.wheels().wheels()) {
-      alike.computeIfAbsent(pieces(wheel), p -> new ArrayList<>()).add(wheel);
+    boolean left = tallestMm(Direction.LEFT) > tallestMm(Direction.RIGHT);
+    Direction high = left ? Direction.LEFT : Direction.RIGHT;
+    Direction other = left ? Direction.RIGHT : Direction.LEFT;
+    String text = up() + ": " + side(high);
+    if (!side(other).isEmpty()) {
+      text +=
+          side(other).equals(side(high))
+              ? ", on both sides"
+              : "; " + word(other) + " side: " + side(other);
     }
-    List<String> parts = new ArrayList<>();
-    alike.forEach((pieces, wheels) -> parts.add(pieces + " under " + places(wheels)));
-    return up() + ": " + String.join(", ", parts);
+    boolean steps = plan.wheels().wheels().stream().anyMatch(wheel -> !wheel.stair().isEmpty());
+    return steps ? text + "; with steps in front" : text;
+  }
+
+  /** The stacks of one side, front to back; one for all where they are alike. */
+  private String side(Direction side) {
+    List<WheelStack> stacks =
+        plan.wheels().wheels().stream().filter(wheel -> wheel.side() == side).toList();
+    long kinds = stacks.stream().map(Headline::pieces).distinct().count();
+    if (kinds == 1 && stacks.size() == plan.site().coach().axles().size() && stacks.size() > 1) {
+      return pieces(stacks.get(0)) + " under each wheel";
+    }
+    return String.join(
+        ", ", stacks.stream().map(stack -> stack.axle() + " " + pieces(stack)).toList());
   }
 
   private String up() {
@@ -90,36 +108,14 @@ public final class Headline {
     }
     List<String> words = new ArrayList<>();
     counts.forEach((piece, count) -> words.add(count + " " + piece));
-    String stair =
-        wheel.stair().isEmpty()
-            ? ""
-            : wheel.stair().size() == 1
-                ? " and a step in front"
-                : " and " + wheel.stair().size() + " steps in front";
-    return String.join(" + ", words) + stair;
+    return String.join(" + ", words);
   }
 
-  private String places(List<WheelStack> wheels) {
-    int axles = plan.site().coach().axles().size();
-    Direction side = wheels.get(0).side();
-    boolean oneSide = wheels.stream().allMatch(wheel -> wheel.side() == side);
-    if (wheels.size() == 2 * axles) {
-      return "every wheel";
-    }
-    if (oneSide && wheels.size() == axles && axles > 1) {
-      return "each " + word(side) + " wheel";
-    }
-    List<String> places = new ArrayList<>();
-    wheels.forEach(wheel -> places.add(wheel.axle() + " " + word(wheel.side())));
-    return String.join(" and ", places);
-  }
-
+  /** The pair that goes up furthest; the others only make contact. */
   private String jacks() {
-    List<String> moves = new ArrayList<>();
-    for (JackMove move : plan.jacks()) {
-      moves.add(move.pair() + " jacks +" + LengthText.of(move.raiseMm(), units));
-    }
-    return String.join(", ", moves);
+    JackMove most =
+        plan.jacks().stream().max(Comparator.comparingDouble(JackMove::raiseMm)).orElseThrow();
+    return "jacks, " + most.pair() + " +" + LengthText.of(most.raiseMm(), units);
   }
 
   private static String word(Direction side) {
