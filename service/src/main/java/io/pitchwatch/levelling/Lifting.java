@@ -24,7 +24,7 @@ import java.util.Locale;
 final class Lifting {
 
   /** What a tyre keeps of its droop, so that it still carries something (our own figure). */
-  private static final double SPARE_MM = 8;
+  private static final double SPARE_MM = 4;
 
   private final Coach coach;
   private final List<JackPair> pairs;
@@ -87,7 +87,7 @@ final class Lifting {
    *     because the axle turns otherwise than the body
    */
   List<Reason> objections(double pitchRad, double[] unevenMm) {
-    double[] raises = raisesMm(pitchRad);
+    double[] raises = asCarriedOut(raisesMm(pitchRad));
     List<Reason> objections = new ArrayList<>();
     for (int k = 0; k < unevenMm.length; k++) {
       Axle axle = coach.axles().get(k);
@@ -103,6 +103,20 @@ final class Lifting {
       }
     }
     return objections;
+  }
+
+  /**
+   * What the raises come to when the front pair makes contact first: that lifts the body over the
+   * pairs behind it a little before they meet it.
+   */
+  private double[] asCarriedOut(double[] raises) {
+    double[] carriedOut = raises.clone();
+    double contactMm = Math.min(coach.levelling().contactMm(), raises[0]);
+    for (int i = 1; i < raises.length; i++) {
+      double apartMm = pairs.get(i).positionMm() - pairs.get(0).positionMm();
+      carriedOut[i] += Math.max(0, contactMm + freeSlope(0, contactMm) * apartMm);
+    }
+    return carriedOut;
   }
 
   /** The body's rise over an axle, linear between the outer pairs and beyond. */
@@ -126,19 +140,21 @@ final class Lifting {
     int last = raises.length - 1;
     double apartMm = pairs.get(0).positionMm() - pairs.get(last).positionMm();
     double planned = (raises[0] - raises[last]) / apartMm;
-    double lowXMm = pairs.get(low(raises)).positionMm();
-    double lowMm = raises[low(raises)];
+    double free = freeSlope(low(raises), raises[low(raises)]);
+    return low(raises) == 0 ? Math.min(planned, free) : Math.max(planned, free);
+  }
+
+  /** The slope of a body that lies on one pair and its springs: their moments about it cancel. */
+  private double freeSlope(int pair, double raiseMm) {
     double first = 0;
     double second = 0;
     for (Axle axle : coach.axles()) {
-      double armMm = axle.positionMm() - lowXMm;
+      double armMm = axle.positionMm() - pairs.get(pair).positionMm();
       double kgPerMm = axle.loadKg() / Math.max(1, axle.droopMm());
       first += kgPerMm * armMm;
       second += kgPerMm * armMm * armMm;
     }
-    // Without the high pair the springs' moments about the low one cancel.
-    double free = -lowMm * first / second;
-    return low(raises) == 0 ? Math.min(planned, free) : Math.max(planned, free);
+    return -raiseMm * first / second;
   }
 
   /** What each jack of the outer pairs carries. */

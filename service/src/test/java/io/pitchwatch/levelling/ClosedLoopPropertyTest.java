@@ -111,7 +111,8 @@ class ClosedLoopPropertyTest {
     }
     assertTrue(!pose.brakedTyreHangs(), which + ": a braked tyre hangs");
     for (Pose.Jack jack : pose.jacks()) {
-      assertTrue(!jack.overStroke(), which + ": over stroke " + jack);
+      // A jack that came free is not run out after the body.
+      assertTrue(!jack.overStroke() || jack.loadN() < 1, which + ": over stroke " + jack);
       assertTrue(!jack.overloaded(), which + ": overloaded " + jack);
     }
   }
