@@ -21,6 +21,11 @@ public record Lean(double rollRad, double pitchRad) {
     return new Lean(Math.toRadians(rollDeg), Math.toRadians(pitchDeg));
   }
 
+  /** Whether neither angle is NaN. */
+  public boolean isKnown() {
+    return !Double.isNaN(rollRad + pitchRad);
+  }
+
   /** Roll in degrees; positive: the right side is low. */
   public double rollDeg() {
     return Math.toDegrees(rollRad);

@@ -19,7 +19,7 @@ public final class LeanText {
    * @param decimals of the degrees
    */
   public static String of(Lean lean, int decimals) {
-    if (Double.isNaN(lean.rollRad() + lean.pitchRad())) {
+    if (!lean.isKnown()) {
       return "lean unknown";
     }
     String side = part(lean.rollDeg(), decimals, "right side low", "left side low");

@@ -1,6 +1,7 @@
 package io.pitchwatch.coach;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The coach as its owner described it.
@@ -38,5 +39,15 @@ public record Coach(
     pads = List.copyOf(pads);
     fridges = List.copyOf(fridges);
     doors = List.copyOf(doors);
+  }
+
+  /** The axle of an id. */
+  public Optional<Axle> axle(String axleId) {
+    return axles.stream().filter(axle -> axle.id().equals(axleId)).findFirst();
+  }
+
+  /** The kind of piece of an id. */
+  public Optional<Piece> piece(String pieceId) {
+    return pieces.stream().filter(piece -> piece.id().equals(pieceId)).findFirst();
   }
 }

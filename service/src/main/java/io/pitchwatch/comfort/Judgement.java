@@ -31,9 +31,7 @@ public final class Judgement {
    * @param fridges the fridges of the coach; may be empty
    */
   public static Verdict of(FloorState state, Lean lean, double toleranceRad, List<Fridge> fridges) {
-    if (state == FloorState.MOVING
-        || state == FloorState.UNKNOWN
-        || Double.isNaN(lean.rollRad() + lean.pitchRad())) {
+    if (state == FloorState.MOVING || state == FloorState.UNKNOWN || !lean.isKnown()) {
       return Verdict.UNKNOWN;
     }
     for (int i = 0; i < fridges.size(); i++) {

@@ -1,6 +1,7 @@
 package io.pitchwatch.command;
 
 import io.pitchwatch.attitude.LeanText;
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorState;
 import io.pitchwatch.levelling.Headline;
@@ -13,10 +14,10 @@ import java.util.function.Consumer;
 /** Tells a demo's story in the terminal: one line whenever something changes in words. */
 final class Commentary implements Consumer<Report> {
 
-  private record Words(FloorState state, Verdict verdict, Phase phase, String lean) {}
+  private record Line(FloorState state, Verdict verdict, Phase phase, String lean) {}
 
   private final PrintWriter out;
-  private Words said = new Words(FloorState.UNKNOWN, Verdict.UNKNOWN, Phase.ARRIVING, "");
+  private Line said = new Line(FloorState.UNKNOWN, Verdict.UNKNOWN, Phase.ARRIVING, "");
   private String saidHeadline = "";
   private long startNanos;
   private boolean started;
@@ -35,7 +36,7 @@ final class Commentary implements Consumer<Report> {
     // While it moves the lean changes all the time; only rest is worth a line of figures.
     String lean = state == FloorState.STEADY ? LeanText.of(report.floor().lean()) : "";
     Verdict verdict = lean.isEmpty() ? Verdict.UNKNOWN : report.verdict();
-    Words now = new Words(state, verdict, report.phase(), lean);
+    Line now = new Line(state, verdict, report.phase(), lean);
     if (!now.equals(said)) {
       said = now;
       say(report, now);
@@ -49,11 +50,14 @@ final class Commentary implements Consumer<Report> {
     }
   }
 
-  private void say(Report report, Words now) {
+  private void say(Report report, Line now) {
     StringBuilder line = new StringBuilder(time(report));
-    line.append("  ").append(word(now.phase())).append(", floor ").append(word(now.state()));
+    line.append("  ")
+        .append(Words.of(now.phase()))
+        .append(", floor ")
+        .append(Words.of(now.state()));
     if (!now.lean().isEmpty()) {
-      line.append(": ").append(now.lean()).append("; ").append(word(now.verdict()));
+      line.append(": ").append(now.lean()).append("; ").append(Words.of(now.verdict()));
       for (Report.FridgeReport fridge : report.fridges()) {
         line.append(
             String.format(
@@ -71,9 +75,5 @@ final class Commentary implements Consumer<Report> {
   private String time(Report report) {
     long seconds = (report.atNanos() - startNanos) / 1_000_000_000L;
     return String.format(Locale.ROOT, "%3d:%02d", seconds / 60, seconds % 60);
-  }
-
-  private static String word(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -5,11 +5,11 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.Fridge;
 import io.pitchwatch.coach.Stay;
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.comfort.FridgeLimits;
 import io.pitchwatch.settling.GroundReport;
 import io.pitchwatch.settling.HoursToLimit;
 import io.pitchwatch.store.HistoryRow;
-import io.pitchwatch.store.Mark;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -17,7 +17,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -86,7 +85,7 @@ final class HistoryDocument {
       json.writeNullField("coach");
     }
     json.writeNumberField("now", about.now().getEpochSecond());
-    json.writeStringField("step", page.resolution().name().toLowerCase(Locale.ROOT));
+    json.writeStringField("step", Words.of(page.resolution()));
     json.writeBooleanField("truncated", page.truncated());
     if (page.trouble().isPresent()) {
       json.writeStringField("trouble", page.trouble().get());
@@ -193,14 +192,7 @@ final class HistoryDocument {
 
   /** The marks of a row, in words. */
   static String marks(HistoryRow row) {
-    return row.marks().stream()
-        .sorted()
-        .map(HistoryDocument::word)
-        .collect(Collectors.joining(" "));
-  }
-
-  private static String word(Mark mark) {
-    return mark.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return row.marks().stream().sorted().map(Words::of).collect(Collectors.joining(" "));
   }
 
   private void writeAngle(HistoryRow.Angle angle) throws IOException {

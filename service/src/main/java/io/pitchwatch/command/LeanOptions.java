@@ -4,9 +4,8 @@ import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.levelling.Site;
-import java.util.Arrays;
-import java.util.Locale;
 import picocli.CommandLine.Option;
 
 /** A site given by hand, for the commands that need neither sensor nor broker. */
@@ -53,20 +52,14 @@ final class LeanOptions {
   }
 
   private static <E extends Enum<E>> E choose(String option, String word, E[] allowed) {
-    for (E each : allowed) {
-      if (word(each).equals(word)) {
-        return each;
-      }
-    }
-    throw new IllegalArgumentException(
-        option
-            + " is "
-            + word
-            + "; allowed are "
-            + String.join(", ", Arrays.stream(allowed).map(LeanOptions::word).toList()));
-  }
-
-  private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT);
+    return Words.find(allowed, word)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    option
+                        + " is "
+                        + word
+                        + "; allowed are "
+                        + String.join(", ", Words.of(allowed))));
   }
 }

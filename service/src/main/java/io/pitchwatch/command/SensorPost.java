@@ -8,6 +8,7 @@ import io.pitchwatch.attitude.PoseWatch;
 import io.pitchwatch.attitude.Rotation;
 import io.pitchwatch.attitude.SensorSetup;
 import io.pitchwatch.attitude.UpVector;
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.floor.FloorFilter;
 import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
@@ -20,7 +21,6 @@ import io.pitchwatch.sensing.Sampler;
 import io.pitchwatch.sensing.SensorCondition;
 import io.pitchwatch.visit.Health;
 import io.pitchwatch.visit.Report.SensorReport;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -150,7 +150,7 @@ final class SensorPost {
         ? Optional.empty()
         : Optional.of(
             "the floor is "
-                + state.name().toLowerCase(Locale.ROOT)
+                + Words.of(state)
                 + "; it must be steady: engine off, nobody walking, for half a minute");
   }
 

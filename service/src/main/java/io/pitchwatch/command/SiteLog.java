@@ -97,15 +97,15 @@ final class SiteLog {
   private void keepUp(SiteVisit open, Report report) {
     Lean lean = report.floor().lean();
     SiteVisit now = with(open, report, 0, settled(open, lean));
-    if (isUnknown(open.found())) {
+    if (!open.found().isKnown()) {
       now = leans(now, lean, now.levelled(), now.settled());
     }
-    if (report.phase() == Phase.PARKED && isUnknown(open.levelled())) {
+    if (report.phase() == Phase.PARKED && !open.levelled().isKnown()) {
       now = leans(now, now.found(), lean, new Lean(0, 0));
     }
     boolean grown =
-        !isUnknown(now.settled())
-            && (isUnknown(open.settled())
+        now.settled().isKnown()
+            && (!open.settled().isKnown()
                 || apart(now.settled(), open.settled()) >= WORTH_WRITING_RAD);
     SiteVisit likeBefore = grown ? now : with(now, report, 0, open.settled());
     if (!likeBefore.equals(open)) {
@@ -115,7 +115,7 @@ final class SiteLog {
 
   private static Lean settled(SiteVisit open, Lean now) {
     Lean since = open.levelled();
-    return isUnknown(since)
+    return !since.isKnown()
         ? UNKNOWN
         : new Lean(now.rollRad() - since.rollRad(), now.pitchRad() - since.pitchRad());
   }
@@ -123,10 +123,6 @@ final class SiteLog {
   private static double apart(Lean one, Lean other) {
     return Math.max(
         Math.abs(one.rollRad() - other.rollRad()), Math.abs(one.pitchRad() - other.pitchRad()));
-  }
-
-  private static boolean isUnknown(Lean lean) {
-    return Double.isNaN(lean.rollRad() + lean.pitchRad());
   }
 
   private static SiteVisit with(SiteVisit open, Report report, long ended, Lean settled) {

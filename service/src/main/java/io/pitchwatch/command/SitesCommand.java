@@ -2,6 +2,7 @@ package io.pitchwatch.command;
 
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.LeanText;
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.config.Config;
 import io.pitchwatch.mqtt.tree.SiteDocument;
 import io.pitchwatch.store.SiteArchive;
@@ -118,9 +119,9 @@ final class SitesCommand implements Callable<Integer> {
     StringBuilder text = new StringBuilder();
     text.append("  ").append(date(visit.begunWallSeconds())).append(" to ");
     text.append(visit.endedWallSeconds() == 0 ? "now" : date(visit.endedWallSeconds()));
-    text.append(", ").append(visit.surface().name().toLowerCase(Locale.ROOT));
+    text.append(", ").append(Words.of(visit.surface()));
     text.append(": found ").append(LeanText.of(visit.found()));
-    if (isKnown(visit.levelled())) {
+    if (visit.levelled().isKnown()) {
       text.append("; stood ").append(LeanText.of(visit.levelled()));
     }
     if (!visit.plan().isEmpty()) {
@@ -130,16 +131,12 @@ final class SitesCommand implements Callable<Integer> {
   }
 
   private static String settled(Lean settled) {
-    if (!isKnown(settled)) {
+    if (!settled.isKnown()) {
       return "";
     }
     boolean little =
         Math.max(Math.abs(settled.rollRad()), Math.abs(settled.pitchRad())) < WORTH_SAYING_RAD;
     return little ? "; did not sink" : "; sank: " + LeanText.of(settled);
-  }
-
-  private static boolean isKnown(Lean lean) {
-    return !Double.isNaN(lean.rollRad() + lean.pitchRad());
   }
 
   private static LocalDate date(long wallSeconds) {

@@ -2,10 +2,10 @@ package io.pitchwatch.command;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.pitchwatch.coach.Words;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.util.Locale;
 
 /** The timeline for programs: one document (docs/schemas/rehearsal.json), an entry a line. */
 final class TimelineJson implements Timeline {
@@ -62,7 +62,7 @@ final class TimelineJson implements Timeline {
           json.writeRaw('\n');
           json.writeStartObject();
           json.writeNumberField("atSeconds", seconds(entry.atNanos()));
-          json.writeStringField("kind", entry.kind().name().toLowerCase(Locale.ROOT));
+          json.writeStringField("kind", Words.of(entry.kind()));
           boolean around = entry.kind() == Kind.AROUND;
           json.writeStringField(around ? "does" : "topic", entry.topic());
           if (entry.kind() == Kind.ALERT) {

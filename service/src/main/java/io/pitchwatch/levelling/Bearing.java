@@ -4,6 +4,7 @@ import io.pitchwatch.coach.Axle;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.Piece;
 import io.pitchwatch.coach.Surface;
+import io.pitchwatch.coach.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -50,7 +51,7 @@ final class Bearing {
       double pa = pressurePa(site.coach(), wheel);
       if (pa > mostPa) {
         mostPa = pa;
-        where = wheel.axle() + " " + wheel.side().name().toLowerCase(Locale.ROOT);
+        where = wheel.axle() + " " + Words.of(wheel.side());
       }
     }
     List<Reason> remarks = new ArrayList<>();
@@ -74,13 +75,8 @@ final class Bearing {
 
   private static double pressurePa(Coach coach, WheelStack wheel) {
     Layer lowest = wheel.layers().get(0);
-    Axle axle =
-        coach.axles().stream().filter(a -> a.id().equals(wheel.axle())).findFirst().orElseThrow();
-    Piece piece =
-        coach.pieces().stream()
-            .filter(p -> p.id().equals(lowest.piece()))
-            .findFirst()
-            .orElseThrow();
+    Axle axle = coach.axle(wheel.axle()).orElseThrow();
+    Piece piece = coach.piece(lowest.piece()).orElseThrow();
     return pressurePa(axle, piece, lowest.abreast());
   }
 }

@@ -3,11 +3,11 @@ package io.pitchwatch.levelling;
 import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.LengthText;
 import io.pitchwatch.coach.Units;
+import io.pitchwatch.coach.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** The one line that a driver acts on. */
@@ -64,7 +64,7 @@ public final class Headline {
       text +=
           side(other).equals(side(high))
               ? ", on both sides"
-              : "; " + word(other) + " side: " + side(other);
+              : "; " + Words.of(other) + " side: " + side(other);
     }
     boolean steps = plan.wheels().wheels().stream().anyMatch(wheel -> !wheel.stair().isEmpty());
     return steps ? text + "; with steps in front" : text;
@@ -116,9 +116,5 @@ public final class Headline {
     JackMove most =
         plan.jacks().stream().max(Comparator.comparingDouble(JackMove::raiseMm)).orElseThrow();
     return "jacks, " + most.pair() + " +" + LengthText.of(most.raiseMm(), units);
-  }
-
-  private static String word(Direction side) {
-    return side.name().toLowerCase(Locale.ROOT);
   }
 }

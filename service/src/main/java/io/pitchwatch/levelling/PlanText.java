@@ -9,6 +9,7 @@ import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.LengthText;
 import io.pitchwatch.coach.Piece;
 import io.pitchwatch.coach.Units;
+import io.pitchwatch.coach.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -104,7 +105,7 @@ public final class PlanText {
 
   private void wheel(WheelStack wheel) {
     line("");
-    line("  " + wheel.axle() + " " + word(wheel.side()) + ", up " + length(wheel.liftMm()));
+    line("  " + wheel.axle() + " " + Words.of(wheel.side()) + ", up " + length(wheel.liftMm()));
     List<String> rows = stack(wheel.layers());
     for (int i = rows.size() - 1; i >= 0; i--) {
       line("    " + rows.get(i));
@@ -138,7 +139,7 @@ public final class PlanText {
   }
 
   private Piece piece(String id) {
-    return coach.pieces().stream().filter(p -> p.id().equals(id)).findFirst().orElseThrow();
+    return coach.piece(id).orElseThrow();
   }
 
   private void jacks() {
@@ -180,10 +181,6 @@ public final class PlanText {
 
   private String length(double mm) {
     return LengthText.of(mm, units);
-  }
-
-  private static String word(Direction side) {
-    return side.name().toLowerCase(Locale.ROOT);
   }
 
   private void line(String line) {

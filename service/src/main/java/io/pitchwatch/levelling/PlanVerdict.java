@@ -1,6 +1,6 @@
 package io.pitchwatch.levelling;
 
-import java.util.Locale;
+import io.pitchwatch.coach.Words;
 
 /** How good a plan is. */
 public enum PlanVerdict {
@@ -13,6 +13,6 @@ public enum PlanVerdict {
 
   /** As it is written in documents: {@code good}, {@code best-possible}, {@code move}. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Words.of(this);
   }
 }

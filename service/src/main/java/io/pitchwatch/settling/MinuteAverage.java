@@ -80,7 +80,7 @@ public final class MinuteAverage {
       return;
     }
     Lean lean = reading.live();
-    if (reading.state() == FloorState.UNKNOWN || Double.isNaN(lean.rollRad() + lean.pitchRad())) {
+    if (reading.state() == FloorState.UNKNOWN || !lean.isKnown()) {
       return;
     }
     restNanos += lastedNanos;

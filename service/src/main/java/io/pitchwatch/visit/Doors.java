@@ -28,7 +28,7 @@ final class Doors {
     Lean now = floor.lean();
     if (floor.state() == FloorState.MOVING
         || floor.state() == FloorState.UNKNOWN
-        || Double.isNaN(now.rollRad() + now.pitchRad())) {
+        || !now.isKnown()) {
       lean = new Lean(Double.NaN, Double.NaN);
       reports = List.of();
     } else if (!isLike(now)) {

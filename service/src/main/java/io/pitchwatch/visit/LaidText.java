@@ -1,9 +1,9 @@
 package io.pitchwatch.visit;
 
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.visit.Laid.Layer;
 import io.pitchwatch.visit.Laid.Wheel;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What lies under the tyres, in words. */
@@ -21,7 +21,7 @@ public final class LaidText {
   }
 
   private static String of(Wheel wheel) {
-    String place = wheel.axle() + " " + wheel.side().name().toLowerCase(Locale.ROOT) + ": ";
+    String place = wheel.axle() + " " + Words.of(wheel.side()) + ": ";
     String stair =
         wheel.stair().isEmpty()
             ? ""

@@ -3,9 +3,9 @@ package io.pitchwatch.mqtt.check;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.comfort.Verdict;
 import java.io.IOException;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Reads from an answer what decides: whether it is fresh, and the verdict. */
@@ -41,11 +41,6 @@ final class AnswerReader {
   }
 
   private static Verdict verdict(String word) {
-    for (Verdict each : Verdict.values()) {
-      if (each.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)) {
-        return each;
-      }
-    }
-    return Verdict.UNKNOWN;
+    return Words.find(Verdict.values(), word).orElse(Verdict.UNKNOWN);
   }
 }

@@ -2,6 +2,7 @@ package io.pitchwatch.mqtt.document;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.pitchwatch.coach.Piece;
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.levelling.Headline;
 import io.pitchwatch.levelling.JackMove;
 import io.pitchwatch.levelling.Layer;
@@ -11,7 +12,6 @@ import io.pitchwatch.levelling.Sides;
 import io.pitchwatch.levelling.WheelStack;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 
 /** A levelling plan as JSON: docs/schemas/plan.json. */
 public final class PlanDocument {
@@ -23,8 +23,8 @@ public final class PlanDocument {
     return Json.object(
         json -> {
           Json.lean(json, "lean", plan.site().lean());
-          json.writeStringField("surface", word(plan.site().surface()));
-          json.writeStringField("stay", word(plan.site().stay()));
+          json.writeStringField("surface", Words.of(plan.site().surface()));
+          json.writeStringField("stay", Words.of(plan.site().stay()));
           body(json, plan);
           Json.array(json, "alternatives", plan.alternatives(), PlanDocument::alternative);
           Json.cautions(json);
@@ -63,7 +63,7 @@ public final class PlanDocument {
 
   private static void wheel(JsonGenerator json, WheelStack wheel) throws IOException {
     json.writeStringField("axle", wheel.axle());
-    json.writeStringField("side", word(wheel.side()));
+    json.writeStringField("side", Words.of(wheel.side()));
     Json.mm(json, "liftMm", wheel.liftMm());
     Json.array(json, "layers", wheel.layers(), PlanDocument::layer);
     json.writeArrayFieldStart("stair");
@@ -112,9 +112,5 @@ public final class PlanDocument {
     Json.mm(json, "left", sides.left());
     Json.mm(json, "right", sides.right());
     json.writeEndObject();
-  }
-
-  private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,5 +1,6 @@
 package io.pitchwatch.mqtt.tree;
 
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.comfort.DoorReport;
 import io.pitchwatch.comfort.DoorTendency;
 import io.pitchwatch.mqtt.homie.Node;

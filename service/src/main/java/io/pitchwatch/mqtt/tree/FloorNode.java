@@ -1,5 +1,6 @@
 package io.pitchwatch.mqtt.tree;
 
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;

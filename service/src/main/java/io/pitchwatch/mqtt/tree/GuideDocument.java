@@ -2,6 +2,7 @@ package io.pitchwatch.mqtt.tree;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.visit.Guide;
 import java.io.IOException;
 import java.io.StringWriter;

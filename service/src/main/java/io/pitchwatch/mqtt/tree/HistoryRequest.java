@@ -1,5 +1,6 @@
 package io.pitchwatch.mqtt.tree;
 
+import io.pitchwatch.coach.Words;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Optional;

@@ -6,6 +6,7 @@ import io.pitchwatch.coach.Axle;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.Piece;
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.visit.Laid;
 import io.pitchwatch.visit.Laid.Layer;
 import io.pitchwatch.visit.Laid.Wheel;
@@ -65,7 +66,7 @@ final class LaidDocument {
   private Wheel wheel(Fields fields) throws MalformedException {
     fields.only(Set.of("axle", "side", "layers", "stair"));
     String axle = fields.text("axle");
-    if (coach.axles().stream().noneMatch(a -> a.id().equals(axle))) {
+    if (coach.axle(axle).isEmpty()) {
       List<String> known = coach.axles().stream().map(Axle::id).toList();
       throw fields.missing("axle", "one of " + String.join(", ", known));
     }

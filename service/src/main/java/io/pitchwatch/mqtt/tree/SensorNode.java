@@ -1,5 +1,6 @@
 package io.pitchwatch.mqtt.tree;
 
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.mqtt.homie.Node;
 import io.pitchwatch.mqtt.homie.Property;
 import io.pitchwatch.visit.Health;

@@ -3,6 +3,7 @@ package io.pitchwatch.mqtt.tree;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.visit.SiteReport;
 import io.pitchwatch.visit.SiteVisit;
 import java.io.IOException;
@@ -71,7 +72,7 @@ public final class SiteDocument {
 
   private static void write(JsonGenerator json, String name, Lean lean) throws IOException {
     json.writeFieldName(name);
-    if (Double.isNaN(lean.rollRad() + lean.pitchRad())) {
+    if (!lean.isKnown()) {
       json.writeNull();
       return;
     }

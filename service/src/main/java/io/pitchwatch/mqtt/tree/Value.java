@@ -1,5 +1,7 @@
 package io.pitchwatch.mqtt.tree;
 
+import io.pitchwatch.coach.Words;
+
 /** What a property says at one instant. */
 public sealed interface Value {
 

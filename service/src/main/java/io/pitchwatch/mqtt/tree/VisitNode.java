@@ -3,6 +3,7 @@ package io.pitchwatch.mqtt.tree;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
+import io.pitchwatch.coach.Words;
 import io.pitchwatch.mqtt.homie.Datatype;
 import io.pitchwatch.mqtt.homie.Node;
 import io.pitchwatch.mqtt.homie.Property;

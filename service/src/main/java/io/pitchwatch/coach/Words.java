@@ -1,18 +1,22 @@
-package io.pitchwatch.mqtt.tree;
+package io.pitchwatch.coach;
 
 import java.util.Locale;
 import java.util.Optional;
 
-/** The words by which constants of the core's enums go on the wire: lower case, with hyphens. */
-final class Words {
+/**
+ * The words for constants of enums, on the wire, in files and in text: lower case, with hyphens.
+ */
+public final class Words {
 
   private Words() {}
 
-  static String of(Enum<?> constant) {
+  /** The word of a constant, such as "best-possible". */
+  public static String of(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  static String[] of(Enum<?>[] constants) {
+  /** The words of constants, in their order. */
+  public static String[] of(Enum<?>[] constants) {
     String[] words = new String[constants.length];
     for (int i = 0; i < constants.length; i++) {
       words[i] = of(constants[i]);
@@ -21,7 +25,7 @@ final class Words {
   }
 
   /** The constant with the given word. */
-  static <E extends Enum<E>> Optional<E> find(E[] constants, String word) {
+  public static <E extends Enum<E>> Optional<E> find(E[] constants, String word) {
     for (E constant : constants) {
       if (of(constant).equals(word)) {
         return Optional.of(constant);
