@@ -2,8 +2,8 @@ package io.pitchwatch.command;
 
 import io.pitchwatch.coach.Direction;
 import io.pitchwatch.command.SimulatedCoach.Due;
+import io.pitchwatch.levelling.Layer;
 import io.pitchwatch.visit.Laid;
-import io.pitchwatch.visit.Laid.Layer;
 import io.pitchwatch.visit.Laid.Wheel;
 import java.util.ArrayList;
 import java.util.List;

@@ -13,12 +13,13 @@ import java.util.List;
  */
 final class FootGaps {
 
-  private final List<Axle> axles;
+  private final Stance stance;
   private final double[] leftMm;
   private final double[] rightMm;
 
   FootGaps(Coach coach, List<WheelStack> wheels) {
-    axles = coach.axles();
+    List<Axle> axles = coach.axles();
+    stance = new Stance(coach);
     leftMm = new double[axles.size()];
     rightMm = new double[axles.size()];
     for (WheelStack wheel : wheels) {
@@ -34,8 +35,7 @@ final class FootGaps {
   Sides of(JackPair pair) {
     double left = along(pair.positionMm(), leftMm);
     double right = along(pair.positionMm(), rightMm);
-    double[] tracks = axles.stream().mapToDouble(Axle::trackMm).toArray();
-    double reach = pair.spacingMm() / (2 * along(pair.positionMm(), tracks));
+    double reach = pair.spacingMm() / (2 * along(pair.positionMm(), stance.trackMm));
     return new Sides(
         pair.clearanceMm() + left * (0.5 + reach) + right * (0.5 - reach),
         pair.clearanceMm() + left * (0.5 - reach) + right * (0.5 + reach));
@@ -46,33 +46,26 @@ final class FootGaps {
    * the axles are turned by different amounts and the body by their mean, millimetres.
    */
   double[] unevenMm() {
-    double stiffness = axles.stream().mapToDouble(Axle::stiffness).sum();
-    double body = 0;
-    for (int k = 0; k < leftMm.length; k++) {
-      body += axles.get(k).stiffness() / stiffness * turnRad(k);
-    }
+    double body = stance.lift(leftMm, rightMm).rollRad();
     double[] uneven = new double[leftMm.length];
     for (int k = 0; k < uneven.length; k++) {
-      uneven[k] = Math.tan(Math.abs(turnRad(k) - body)) * axles.get(k).trackMm() / 2;
+      double turn = stance.turnRad(k, leftMm[k], rightMm[k]);
+      uneven[k] = Math.tan(Math.abs(turn - body)) * stance.trackMm[k] / 2;
     }
     return uneven;
-  }
-
-  private double turnRad(int k) {
-    return Math.atan((rightMm[k] - leftMm[k]) / axles.get(k).trackMm());
   }
 
   /** A figure of the axles, linear between them and beyond. */
   private double along(double xMm, double[] figures) {
     int k = 0;
-    while (k < figures.length - 2 && xMm < axles.get(k + 1).positionMm()) {
+    while (k < figures.length - 2 && xMm < stance.xMm[k + 1]) {
       k++;
     }
     if (figures.length == 1) {
       return figures[0];
     }
-    double fromMm = axles.get(k).positionMm();
-    double share = (xMm - fromMm) / (axles.get(k + 1).positionMm() - fromMm);
+    double fromMm = stance.xMm[k];
+    double share = (xMm - fromMm) / (stance.xMm[k + 1] - fromMm);
     return figures[k] + share * (figures[k + 1] - figures[k]);
   }
 }

@@ -150,11 +150,15 @@ final class Lifting {
     double second = 0;
     for (Axle axle : coach.axles()) {
       double armMm = axle.positionMm() - pairs.get(pair).positionMm();
-      double kgPerMm = axle.loadKg() / Math.max(1, axle.droopMm());
-      first += kgPerMm * armMm;
-      second += kgPerMm * armMm * armMm;
+      first += kgPerMm(axle) * armMm;
+      second += kgPerMm(axle) * armMm * armMm;
     }
     return -raiseMm * first / second;
+  }
+
+  /** How fast an axle's tyres unload; a droop below a millimetre is no droop to reckon with. */
+  private static double kgPerMm(Axle axle) {
+    return axle.loadKg() / Math.max(1, axle.droopMm());
   }
 
   /** What each jack of the outer pairs carries. */
@@ -164,9 +168,8 @@ final class Lifting {
     JackPair last = pairs.get(pairs.size() - 1);
     double lever = first.positionMm() - last.positionMm();
     for (Axle axle : coach.axles()) {
-      double share =
-          Math.min(1, Math.max(0, riseMm(axle, raises)) / Math.max(1e-9, axle.droopMm()));
-      double offKg = axle.loadKg() * share / 2;
+      double riseMm = Math.max(0, riseMm(axle, raises));
+      double offKg = Math.min(axle.loadKg(), kgPerMm(axle) * riseMm) / 2;
       if (pairs.size() == 1) {
         double pivot = pivot().positionMm();
         loads[0] += offKg * (axle.positionMm() - pivot) / (first.positionMm() - pivot);

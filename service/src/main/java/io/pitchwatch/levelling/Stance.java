@@ -1,5 +1,6 @@
 package io.pitchwatch.levelling;
 
+import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.Axle;
 import io.pitchwatch.coach.Coach;
 import java.util.List;
@@ -11,7 +12,7 @@ import java.util.List;
  * <p>With three axles the wheelbase is that of the outer two (ISO 612:1978, 6.4, from first to
  * last).
  */
-final class Stance {
+public final class Stance {
 
   final int axles;
   final double[] share;
@@ -19,7 +20,8 @@ final class Stance {
   final double[] xMm;
   final double[] droopMm;
 
-  Stance(Coach coach) {
+  /** How the body of a coach follows its wheels. */
+  public Stance(Coach coach) {
     List<Axle> all = coach.axles();
     axles = all.size();
     share = new double[axles];
@@ -33,6 +35,27 @@ final class Stance {
       xMm[k] = all.get(k).positionMm();
       droopMm[k] = all.get(k).droopMm();
     }
+  }
+
+  /**
+   * How lifts of the wheels turn the body, radians: what is to be taken from a measured lean.
+   *
+   * @param leftMm lift of the left station of each axle
+   * @param rightMm lift of the right one
+   */
+  public Lean lift(double[] leftMm, double[] rightMm) {
+    double roll = 0;
+    for (int k = 0; k < axles; k++) {
+      roll += share[k] * turnRad(k, leftMm[k], rightMm[k]);
+    }
+    double front = (leftMm[0] + rightMm[0]) / 2;
+    double rear = (leftMm[axles - 1] + rightMm[axles - 1]) / 2;
+    return new Lean(roll, pitchTurnRad(front, rear));
+  }
+
+  /** By how far an axle turns, right side up, radians. */
+  double turnRad(int k, double leftMm, double rightMm) {
+    return Math.atan((rightMm - leftMm) / trackMm[k]);
   }
 
   /** Between the outer axles, millimetres; 0 with a single axle. */

@@ -24,9 +24,9 @@ public record WheelStack(
 
   /** Pieces in all, stairs included. */
   public int pieces() {
-    int pieces = count(layers);
+    int pieces = Layer.pieces(layers);
     for (List<Layer> step : stair) {
-      pieces += count(step);
+      pieces += Layer.pieces(step);
     }
     return pieces;
   }
@@ -38,10 +38,6 @@ public record WheelStack(
       pieces += count(step, kind);
     }
     return pieces;
-  }
-
-  private static int count(List<Layer> layers) {
-    return layers.stream().mapToInt(Layer::abreast).sum();
   }
 
   private static int count(List<Layer> layers, String kind) {

@@ -9,6 +9,7 @@ import io.pitchwatch.attitude.Zero;
 import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
+import io.pitchwatch.levelling.Layer;
 import io.pitchwatch.visit.Laid;
 import io.pitchwatch.visit.Phase;
 import io.pitchwatch.visit.VisitState;
@@ -124,7 +125,7 @@ final class KeptText {
       json.writeFieldName("layers");
       write(json, wheel.layers());
       json.writeArrayFieldStart("stair");
-      for (List<Laid.Layer> stack : wheel.stair()) {
+      for (List<Layer> stack : wheel.stair()) {
         write(json, stack);
       }
       json.writeEndArray();
@@ -133,9 +134,9 @@ final class KeptText {
     json.writeEndArray();
   }
 
-  private static void write(JsonGenerator json, List<Laid.Layer> layers) throws IOException {
+  private static void write(JsonGenerator json, List<Layer> layers) throws IOException {
     json.writeStartArray();
-    for (Laid.Layer layer : layers) {
+    for (Layer layer : layers) {
       json.writeStartObject();
       json.writeStringField("piece", layer.piece());
       json.writeNumberField("abreast", layer.abreast());
@@ -152,11 +153,9 @@ final class KeptText {
         json.get("stair").list().stream().map(KeptText::layers).toList());
   }
 
-  private static List<Laid.Layer> layers(JsonValue json) {
+  private static List<Layer> layers(JsonValue json) {
     return json.list().stream()
-        .map(
-            it ->
-                new Laid.Layer(it.get("piece").text(), Math.toIntExact(it.get("abreast").whole())))
+        .map(it -> new Layer(it.get("piece").text(), Math.toIntExact(it.get("abreast").whole())))
         .toList();
   }
 

@@ -7,7 +7,8 @@ import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.Piece;
 import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
-import io.pitchwatch.visit.Laid.Layer;
+import io.pitchwatch.levelling.Layer;
+import io.pitchwatch.levelling.Stance;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -26,11 +27,13 @@ final class BareLean {
   static final double HOLD_RAD = Math.toRadians(0.1);
 
   private final Coach coach;
+  private final Stance stance;
   private @Nullable Lean held;
   private boolean firm;
 
   BareLean(Coach coach) {
     this.coach = coach;
+    this.stance = new Stance(coach);
   }
 
   /** Takes a reading; returns the lean on the bare ground if it is known. */
@@ -60,23 +63,15 @@ final class BareLean {
     return new Lean(lean.rollRad() + lift.rollRad(), lean.pitchRad() + lift.pitchRad());
   }
 
-  /** How what is laid turns the body: roll by the shares of stiffness, pitch by the outer axles. */
+  /** How what is laid turns the body. */
   Lean lift(Laid laid) {
-    double stiffness = coach.axles().stream().mapToDouble(Axle::stiffness).sum();
-    double roll = 0;
-    for (Axle axle : coach.axles()) {
-      double liftMm = heightMm(laid, axle, Direction.RIGHT) - heightMm(laid, axle, Direction.LEFT);
-      roll += axle.stiffness() / stiffness * Math.atan(liftMm / axle.trackMm());
+    double[] leftMm = new double[coach.axles().size()];
+    double[] rightMm = new double[leftMm.length];
+    for (int k = 0; k < leftMm.length; k++) {
+      leftMm[k] = heightMm(laid, coach.axles().get(k), Direction.LEFT);
+      rightMm[k] = heightMm(laid, coach.axles().get(k), Direction.RIGHT);
     }
-    Axle front = coach.axles().get(0);
-    Axle rear = coach.axles().get(coach.axles().size() - 1);
-    double baseMm = front.positionMm() - rear.positionMm();
-    double pitch = baseMm > 0 ? Math.atan((meanMm(laid, front) - meanMm(laid, rear)) / baseMm) : 0;
-    return new Lean(roll, pitch);
-  }
-
-  private double meanMm(Laid laid, Axle axle) {
-    return (heightMm(laid, axle, Direction.LEFT) + heightMm(laid, axle, Direction.RIGHT)) / 2;
+    return stance.lift(leftMm, rightMm);
   }
 
   private double heightMm(Laid laid, Axle axle, Direction side) {
@@ -84,19 +79,11 @@ final class BareLean {
     for (Laid.Wheel wheel : laid.wheels()) {
       if (wheel.axle().equals(axle.id()) && wheel.side() == side) {
         for (Layer layer : wheel.layers()) {
-          heightMm += thicknessMm(layer.piece());
+          // A piece that is not on board any more lifts nothing.
+          heightMm += coach.piece(layer.piece()).map(Piece::thicknessMm).orElse(0.0);
         }
       }
     }
     return heightMm;
-  }
-
-  /** A piece that is not on board any more lifts nothing. */
-  private double thicknessMm(String id) {
-    return coach.pieces().stream()
-        .filter(piece -> piece.id().equals(id))
-        .mapToDouble(Piece::thicknessMm)
-        .findFirst()
-        .orElse(0);
   }
 }

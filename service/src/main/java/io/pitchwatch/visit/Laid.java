@@ -1,6 +1,7 @@
 package io.pitchwatch.visit;
 
 import io.pitchwatch.coach.Direction;
+import io.pitchwatch.levelling.Layer;
 import java.util.List;
 
 /**
@@ -17,16 +18,12 @@ public record Laid(List<Wheel> wheels) {
   public int pieces() {
     int pieces = 0;
     for (Wheel wheel : wheels) {
-      pieces += count(wheel.layers());
+      pieces += Layer.pieces(wheel.layers());
       for (List<Layer> step : wheel.stair()) {
-        pieces += count(step);
+        pieces += Layer.pieces(step);
       }
     }
     return pieces;
-  }
-
-  private static int count(List<Layer> layers) {
-    return layers.stream().mapToInt(Layer::abreast).sum();
   }
 
   /** Copies the list. */
@@ -55,26 +52,6 @@ public record Laid(List<Wheel> wheels) {
       }
       layers = List.copyOf(layers);
       stair = stair.stream().map(List::copyOf).toList();
-    }
-  }
-
-  /**
-   * One layer: pieces of one kind side by side.
-   *
-   * @param piece id of the kind of piece
-   * @param abreast how many lie side by side, at least one
-   */
-  public record Layer(String piece, int abreast) {
-
-    /**
-     * Checks the count.
-     *
-     * @throws IllegalArgumentException if abreast is less than 1
-     */
-    public Layer {
-      if (abreast < 1) {
-        throw new IllegalArgumentException("abreast is " + abreast + "; it must be 1 or more");
-      }
     }
   }
 }

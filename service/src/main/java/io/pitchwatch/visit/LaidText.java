@@ -1,7 +1,7 @@
 package io.pitchwatch.visit;
 
 import io.pitchwatch.coach.Words;
-import io.pitchwatch.visit.Laid.Layer;
+import io.pitchwatch.levelling.Layer;
 import io.pitchwatch.visit.Laid.Wheel;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -16,6 +16,7 @@ import io.pitchwatch.attitude.Zero;
 import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
+import io.pitchwatch.levelling.Layer;
 import io.pitchwatch.visit.Laid;
 import io.pitchwatch.visit.Phase;
 import io.pitchwatch.visit.SiteVisit;
@@ -36,14 +37,14 @@ class StoreTest {
   private static final Zero ZERO =
       new Zero(UpVector.of(Lean.ofDegrees(1.5, -2.25)), 1e-4, Double.NaN, "2026-05-01T12:00:00Z");
   private static final Zero LATER = new Zero(UpVector.LEVEL, 2e-4, 21.5, "");
-  private static final List<Laid.Layer> ONE = List.of(new Laid.Layer("block", 2));
+  private static final List<Layer> ONE = List.of(new Layer("block", 2));
   private static final Laid LAID =
       new Laid(
           List.of(
               new Laid.Wheel(
                   "rear",
                   Direction.RIGHT,
-                  List.of(new Laid.Layer("sheet", 1), new Laid.Layer("block", 2)),
+                  List.of(new Layer("sheet", 1), new Layer("block", 2)),
                   List.of(ONE, ONE))));
 
   @TempDir Path directory;
