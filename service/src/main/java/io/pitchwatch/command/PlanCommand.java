@@ -6,7 +6,7 @@ import io.pitchwatch.levelling.Plan;
 import io.pitchwatch.levelling.PlanText;
 import io.pitchwatch.levelling.PlanVerdict;
 import io.pitchwatch.levelling.Site;
-import io.pitchwatch.mqtt.document.PlanDocument;
+import io.pitchwatch.mqtt.tree.PlanDocument;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;

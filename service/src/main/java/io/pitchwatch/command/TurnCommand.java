@@ -5,7 +5,7 @@ import io.pitchwatch.levelling.Site;
 import io.pitchwatch.levelling.TurnText;
 import io.pitchwatch.levelling.Turning;
 import io.pitchwatch.levelling.Turning.Headings;
-import io.pitchwatch.mqtt.document.TurnDocument;
+import io.pitchwatch.mqtt.tree.TurnDocument;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;

@@ -1,6 +1,5 @@
 package io.pitchwatch.mqtt.tree;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.pitchwatch.coach.Axle;
 import io.pitchwatch.coach.Coach;
@@ -11,8 +10,6 @@ import io.pitchwatch.levelling.Layer;
 import io.pitchwatch.visit.Laid;
 import io.pitchwatch.visit.Laid.Wheel;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -128,44 +125,12 @@ final class LaidDocument {
 
   /** The document. */
   static String write(Laid laid) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.writeStartObject();
-      json.writeArrayFieldStart("wheels");
-      for (Wheel wheel : laid.wheels()) {
-        write(json, wheel);
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException("writing to memory failed", e);
-    }
-    return text.toString();
+    return Json.object(json -> Json.array(json, "wheels", laid.wheels(), LaidDocument::write));
   }
 
   private static void write(JsonGenerator json, Wheel wheel) throws IOException {
-    json.writeStartObject();
     json.writeStringField("axle", wheel.axle());
     json.writeStringField("side", Words.of(wheel.side()));
-    json.writeArrayFieldStart("layers");
-    write(json, wheel.layers());
-    json.writeArrayFieldStart("stair");
-    for (List<Layer> step : wheel.stair()) {
-      json.writeStartArray();
-      write(json, step);
-    }
-    json.writeEndArray();
-    json.writeEndObject();
-  }
-
-  /** Writes the layers and the end of their array. */
-  private static void write(JsonGenerator json, List<Layer> layers) throws IOException {
-    for (Layer layer : layers) {
-      json.writeStartObject();
-      json.writeStringField("piece", layer.piece());
-      json.writeNumberField("abreast", layer.abreast());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    Json.stack(json, wheel.layers(), wheel.stair());
   }
 }

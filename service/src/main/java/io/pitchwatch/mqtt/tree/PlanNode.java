@@ -1,8 +1,6 @@
 package io.pitchwatch.mqtt.tree;
 
 import io.pitchwatch.levelling.Headline;
-import io.pitchwatch.mqtt.document.PlanDocument;
-import io.pitchwatch.mqtt.document.TurnDocument;
 import io.pitchwatch.mqtt.homie.Datatype;
 import io.pitchwatch.mqtt.homie.Node;
 import io.pitchwatch.mqtt.homie.Property;

@@ -1,14 +1,11 @@
 package io.pitchwatch.mqtt.tree;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.Words;
 import io.pitchwatch.visit.SiteReport;
 import io.pitchwatch.visit.SiteVisit;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.List;
 
@@ -18,7 +15,6 @@ public final class SiteDocument {
   /** Earlier visits in one document; more would tell nobody more. */
   static final int MOST_VISITS = 10;
 
-  private static final JsonFactory FACTORY = new JsonFactory();
   private static final int DECIMALS = 2;
 
   private SiteDocument() {}
@@ -36,24 +32,14 @@ public final class SiteDocument {
    * @param visits the latest first
    */
   public static String write(String name, List<SiteVisit> visits) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = FACTORY.createGenerator(text)) {
-      json.writeStartObject();
-      json.writeStringField("site", name);
-      json.writeArrayFieldStart("visits");
-      for (SiteVisit visit : visits) {
-        write(json, visit);
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException("writing to memory failed", e);
-    }
-    return text.toString();
+    return Json.object(
+        json -> {
+          json.writeStringField("site", name);
+          Json.array(json, "visits", visits, SiteDocument::write);
+        });
   }
 
   private static void write(JsonGenerator json, SiteVisit visit) throws IOException {
-    json.writeStartObject();
     json.writeStringField("begun", Instant.ofEpochSecond(visit.begunWallSeconds()).toString());
     json.writeFieldName("ended");
     if (visit.endedWallSeconds() == 0) {
@@ -67,7 +53,6 @@ public final class SiteDocument {
     write(json, "levelled", visit.levelled());
     write(json, "settled", visit.settled());
     json.writeStringField("laid", visit.plan());
-    json.writeEndObject();
   }
 
   private static void write(JsonGenerator json, String name, Lean lean) throws IOException {

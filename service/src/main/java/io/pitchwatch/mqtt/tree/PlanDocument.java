@@ -1,17 +1,15 @@
-package io.pitchwatch.mqtt.document;
+package io.pitchwatch.mqtt.tree;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.pitchwatch.coach.Piece;
 import io.pitchwatch.coach.Words;
 import io.pitchwatch.levelling.Headline;
 import io.pitchwatch.levelling.JackMove;
-import io.pitchwatch.levelling.Layer;
 import io.pitchwatch.levelling.PadPile;
 import io.pitchwatch.levelling.Plan;
 import io.pitchwatch.levelling.Sides;
 import io.pitchwatch.levelling.WheelStack;
 import java.io.IOException;
-import java.util.List;
 
 /** A levelling plan as JSON: docs/schemas/plan.json. */
 public final class PlanDocument {
@@ -65,23 +63,7 @@ public final class PlanDocument {
     json.writeStringField("axle", wheel.axle());
     json.writeStringField("side", Words.of(wheel.side()));
     Json.mm(json, "liftMm", wheel.liftMm());
-    Json.array(json, "layers", wheel.layers(), PlanDocument::layer);
-    json.writeArrayFieldStart("stair");
-    for (List<Layer> step : wheel.stair()) {
-      json.writeStartArray();
-      for (Layer layer : step) {
-        json.writeStartObject();
-        layer(json, layer);
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-    }
-    json.writeEndArray();
-  }
-
-  private static void layer(JsonGenerator json, Layer layer) throws IOException {
-    json.writeStringField("piece", layer.piece());
-    json.writeNumberField("abreast", layer.abreast());
+    Json.stack(json, wheel.layers(), wheel.stair());
   }
 
   private static void piece(JsonGenerator json, Piece piece, Plan plan) throws IOException {

@@ -1,4 +1,4 @@
-package io.pitchwatch.mqtt.document;
+package io.pitchwatch.mqtt.tree;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

@@ -1,4 +1,4 @@
-package io.pitchwatch.mqtt.document;
+package io.pitchwatch.mqtt.tree;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.pitchwatch.levelling.Turning.Heading;

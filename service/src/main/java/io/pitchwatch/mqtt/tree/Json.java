@@ -1,18 +1,20 @@
-package io.pitchwatch.mqtt.document;
+package io.pitchwatch.mqtt.tree;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.levelling.Cautions;
+import io.pitchwatch.levelling.Layer;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 
-/** What the documents have in common. */
+/** What the documents that are written have in common. */
 final class Json {
+
+  private static final JsonFactory FACTORY = new JsonFactory();
 
   private Json() {}
 
@@ -24,7 +26,7 @@ final class Json {
   /** An object, with what the body writes into it. */
   static String object(Body body) {
     StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+    try (JsonGenerator json = FACTORY.createGenerator(text)) {
       json.writeStartObject();
       body.write(json);
       json.writeEndObject();
@@ -78,9 +80,32 @@ final class Json {
     void write(JsonGenerator json, T item) throws IOException;
   }
 
+  /** Layers from the ground up, as a list. */
+  static void layers(JsonGenerator json, List<Layer> layers) throws IOException {
+    json.writeStartArray();
+    for (Layer layer : layers) {
+      json.writeStartObject();
+      json.writeStringField("piece", layer.piece());
+      json.writeNumberField("abreast", layer.abreast());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  /** A stack and the shorter ones in front of it, lowest first, as two fields. */
+  static void stack(JsonGenerator json, List<Layer> layers, List<List<Layer>> stair)
+      throws IOException {
+    json.writeFieldName("layers");
+    layers(json, layers);
+    json.writeArrayFieldStart("stair");
+    for (List<Layer> step : stair) {
+      layers(json, step);
+    }
+    json.writeEndArray();
+  }
+
   private static BigDecimal rounded(double number, int decimals) {
-    BigDecimal rounded =
-        BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+    BigDecimal rounded = Decimals.rounded(number, decimals).stripTrailingZeros();
     return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
   }
 }
