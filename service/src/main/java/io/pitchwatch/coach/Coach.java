@@ -41,6 +41,21 @@ public record Coach(
     doors = List.copyOf(doors);
   }
 
+  /** The same with other pieces. */
+  public Coach withPieces(List<Piece> others) {
+    return new Coach(id, units, axles, jackPairs, others, pads, levelling, fridges, doors);
+  }
+
+  /** The same with other pads. */
+  public Coach withPads(List<Pad> others) {
+    return new Coach(id, units, axles, jackPairs, pieces, others, levelling, fridges, doors);
+  }
+
+  /** The same with other jacks. */
+  public Coach withJackPairs(List<JackPair> others) {
+    return new Coach(id, units, axles, others, pieces, pads, levelling, fridges, doors);
+  }
+
   /** The axle of an id. */
   public Optional<Axle> axle(String axleId) {
     return axles.stream().filter(axle -> axle.id().equals(axleId)).findFirst();

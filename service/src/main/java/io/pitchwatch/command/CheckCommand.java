@@ -74,9 +74,7 @@ final class CheckCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     Optional<Config> described = Optional.empty();
     if (config.isPresent()) {
-      ConfigOption option = new ConfigOption();
-      option.file = config.get();
-      described = option.read(err);
+      described = ConfigOption.read(config.get(), err);
       if (described.isEmpty()) {
         return ExitCode.NOT_KNOWN;
       }

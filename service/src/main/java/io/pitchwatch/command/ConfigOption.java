@@ -26,6 +26,11 @@ final class ConfigOption {
    * @return empty when it had faults
    */
   Optional<Config> read(PrintWriter err) {
+    return read(file, err);
+  }
+
+  /** Reads a file; when it has faults, prints every one of them. */
+  static Optional<Config> read(Path file, PrintWriter err) {
     return good(new ConfigReader(System.getenv()).read(file), err);
   }
 

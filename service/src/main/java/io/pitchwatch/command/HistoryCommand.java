@@ -7,11 +7,11 @@ import io.pitchwatch.mqtt.tree.HistoryRequest.Step;
 import io.pitchwatch.store.HistoryArchive;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -39,14 +39,7 @@ final class HistoryCommand implements Callable<Integer> {
 
   @Spec CommandSpec spec;
 
-  @Option(
-      names = "--config",
-      paramLabel = "FILE",
-      description = "The coach's config, which says where the store is.")
-  Optional<Path> config = Optional.empty();
-
-  @Option(names = "--store", paramLabel = "DIR", description = "The store's directory.")
-  Optional<Path> store = Optional.empty();
+  @Mixin StoreOption store;
 
   @Option(
       names = "--from",
@@ -75,27 +68,17 @@ final class HistoryCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
-    if (config.isPresent() == store.isPresent()) {
-      err.println("history: name the store, by --config FILE or by --store DIR");
+    Optional<StoreOption.Place> place = store.place("history", err);
+    if (place.isEmpty()) {
       return ExitCode.NOT_KNOWN;
     }
-    Optional<Config> described = Optional.empty();
-    if (config.isPresent()) {
-      ConfigOption option = new ConfigOption();
-      option.file = config.get();
-      described = option.read(err);
-      if (described.isEmpty()) {
-        return ExitCode.NOT_KNOWN;
-      }
-    }
-    Path directory = described.map(read -> read.store().directory()).or(() -> store).orElseThrow();
-    HistoryArchive.Opening opening = HistoryArchive.open(directory);
+    HistoryArchive.Opening opening = HistoryArchive.open(place.get().directory());
     if (opening instanceof HistoryArchive.Opening.Refused refused) {
       err.println("history: " + refused.why());
       return ExitCode.NOT_KNOWN;
     }
     try (HistoryArchive archive = ((HistoryArchive.Opening.Opened) opening).archive()) {
-      return show(archive, described.map(Config::coach));
+      return show(archive, place.get().config().map(Config::coach));
     }
   }
 

@@ -5,11 +5,17 @@ import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.coach.Words;
+import io.pitchwatch.config.Config;
 import io.pitchwatch.levelling.Site;
+import java.io.PrintWriter;
+import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** A site given by hand, for the commands that need neither sensor nor broker. */
 final class LeanOptions {
+
+  @Mixin ConfigOption config;
 
   @Option(
       names = "--roll",
@@ -41,11 +47,25 @@ final class LeanOptions {
   boolean json;
 
   /**
-   * The site.
+   * The site; what is wrong with the config or an option is printed.
    *
-   * @throws IllegalArgumentException if an option is out of range
+   * @param command name of the command, for what is said
+   * @return empty if anything is wrong
    */
-  Site site(Coach coach) {
+  Optional<Site> site(String command, PrintWriter err) {
+    Optional<Config> read = config.read(err);
+    if (read.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(site(read.get().coach()));
+    } catch (IllegalArgumentException e) {
+      err.println(command + ": " + e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private Site site(Coach coach) {
     Surface on = choose("--surface", surface, Surface.values());
     return new Site(
         coach, Lean.ofDegrees(rollDeg, pitchDeg), on, choose("--stay", stay, Stay.values()));

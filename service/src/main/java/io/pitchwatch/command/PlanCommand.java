@@ -1,6 +1,5 @@
 package io.pitchwatch.command;
 
-import io.pitchwatch.config.Config;
 import io.pitchwatch.levelling.LevelPlanner;
 import io.pitchwatch.levelling.Plan;
 import io.pitchwatch.levelling.PlanText;
@@ -28,24 +27,16 @@ import picocli.CommandLine.Spec;
 final class PlanCommand implements Callable<Integer> {
 
   @Spec CommandSpec spec;
-  @Mixin ConfigOption config;
   @Mixin LeanOptions lean;
 
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
-    Optional<Config> read = config.read(err);
-    if (read.isEmpty()) {
+    Optional<Site> site = lean.site("plan", err);
+    if (site.isEmpty()) {
       return ExitCode.NOT_KNOWN;
     }
-    Site site;
-    try {
-      site = lean.site(read.get().coach());
-    } catch (IllegalArgumentException e) {
-      err.println("plan: " + e.getMessage());
-      return ExitCode.NOT_KNOWN;
-    }
-    Plan plan = Patience.over(err, "planning", () -> LevelPlanner.plan(site));
+    Plan plan = Patience.over(err, "planning", () -> LevelPlanner.plan(site.get()));
     PrintWriter out = spec.commandLine().getOut();
     out.print(lean.json ? PlanDocument.of(plan) + "\n" : PlanText.of(plan));
     out.flush();

@@ -9,6 +9,7 @@ import io.pitchwatch.store.Kept;
 import io.pitchwatch.store.Written;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,6 +41,19 @@ final class SensorCare {
 
   /** Takes the floor as it stands for level. */
   CareStep zero(long nowNanos, String date) {
+    return asItStands(nowNanos, date, this::takeZero);
+  }
+
+  private CareStep takeZero(Zero zero) {
+    return change(
+        post.setup().with(zero),
+        "the floor as it stands now is level"
+            + within(zero.standardErrorRad())
+            + "; how true the level was that you trusted comes on top");
+  }
+
+  /** Does something with the floor as it stands, if that can be read and the board is upright. */
+  private CareStep asItStands(long nowNanos, String date, Function<Zero, CareStep> step) {
     Optional<String> unready = post.unready(nowNanos);
     if (unready.isPresent()) {
       return CareStep.refused(unready.get());
@@ -48,28 +62,18 @@ final class SensorCare {
     if (!(up.totalRad() <= Zero.LARGEST_RAD)) {
       return CareStep.refused(ASKEW);
     }
-    double errorRad = post.randomErrorRad(nowNanos);
-    Zero zero = new Zero(up, errorRad, post.temperatureC(nowNanos), date);
-    return change(
-        post.setup().with(zero),
-        "the floor as it stands now is level"
-            + within(errorRad)
-            + "; how true the level was that you trusted comes on top");
+    return step.apply(
+        new Zero(up, post.randomErrorRad(nowNanos), post.temperatureC(nowNanos), date));
   }
 
   /** Remembers how the floor leans before the coach is turned round on the same spot. */
   CareStep reversalFirst(long nowNanos, String date) {
-    Optional<String> unready = post.unready(nowNanos);
-    if (unready.isPresent()) {
-      return CareStep.refused(unready.get());
-    }
-    UpVector up = post.upAsMounted(nowNanos);
-    if (!(up.totalRad() <= Zero.LARGEST_RAD)) {
-      return CareStep.refused(ASKEW);
-    }
-    double errorRad = post.randomErrorRad(nowNanos);
-    Zero first = new Zero(up, errorRad, post.temperatureC(nowNanos), date);
-    return lasting(kept.keepReversalFirst(post.id(), first), "first reading of the reversal taken");
+    return asItStands(
+        nowNanos,
+        date,
+        first ->
+            lasting(
+                kept.keepReversalFirst(post.id(), first), "first reading of the reversal taken"));
   }
 
   /** The zero from both readings. */

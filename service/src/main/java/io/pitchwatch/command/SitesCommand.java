@@ -3,12 +3,10 @@ package io.pitchwatch.command;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.LeanText;
 import io.pitchwatch.coach.Words;
-import io.pitchwatch.config.Config;
 import io.pitchwatch.mqtt.tree.SiteDocument;
 import io.pitchwatch.store.SiteArchive;
 import io.pitchwatch.visit.SiteVisit;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -21,6 +19,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -45,14 +44,7 @@ final class SitesCommand implements Callable<Integer> {
 
   @Spec CommandSpec spec;
 
-  @Option(
-      names = "--config",
-      paramLabel = "FILE",
-      description = "The coach's config, which says where the store is.")
-  Optional<Path> config = Optional.empty();
-
-  @Option(names = "--store", paramLabel = "DIR", description = "The store's directory.")
-  Optional<Path> store = Optional.empty();
+  @Mixin StoreOption store;
 
   @Option(
       names = "--json",
@@ -68,20 +60,11 @@ final class SitesCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
-    if (config.isPresent() == store.isPresent()) {
-      err.println("sites: name the store, by --config FILE or by --store DIR");
+    Optional<StoreOption.Place> place = store.place("sites", err);
+    if (place.isEmpty()) {
       return ExitCode.NOT_KNOWN;
     }
-    Optional<Path> directory = store;
-    if (config.isPresent()) {
-      ConfigOption option = new ConfigOption();
-      option.file = config.get();
-      directory = option.read(err).map(Config::store).map(Config.Store::directory);
-      if (directory.isEmpty()) {
-        return ExitCode.NOT_KNOWN;
-      }
-    }
-    SiteArchive.Opening opening = SiteArchive.read(directory.orElseThrow());
+    SiteArchive.Opening opening = SiteArchive.read(place.get().directory());
     if (opening instanceof SiteArchive.Opening.Refused refused) {
       err.println("sites: " + refused.why());
       return ExitCode.NOT_KNOWN;

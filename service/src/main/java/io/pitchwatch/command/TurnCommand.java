@@ -1,6 +1,5 @@
 package io.pitchwatch.command;
 
-import io.pitchwatch.config.Config;
 import io.pitchwatch.levelling.Site;
 import io.pitchwatch.levelling.TurnText;
 import io.pitchwatch.levelling.Turning;
@@ -23,24 +22,17 @@ import picocli.CommandLine.Spec;
 final class TurnCommand implements Callable<Integer> {
 
   @Spec CommandSpec spec;
-  @Mixin ConfigOption config;
   @Mixin LeanOptions lean;
 
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
-    Optional<Config> read = config.read(err);
-    if (read.isEmpty()) {
+    Optional<Site> site = lean.site("turn", err);
+    if (site.isEmpty()) {
       return ExitCode.NOT_KNOWN;
     }
-    Site site;
-    try {
-      site = lean.site(read.get().coach());
-    } catch (IllegalArgumentException e) {
-      err.println("turn: " + e.getMessage());
-      return ExitCode.NOT_KNOWN;
-    }
-    Headings headings = Patience.over(err, "planning each heading", () -> Turning.around(site));
+    Headings headings =
+        Patience.over(err, "planning each heading", () -> Turning.around(site.get()));
     PrintWriter out = spec.commandLine().getOut();
     out.print(lean.json ? TurnDocument.of(headings) + "\n" : TurnText.of(headings));
     out.flush();

@@ -2,11 +2,13 @@ package io.pitchwatch.levelling;
 
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.AngleText;
+import io.pitchwatch.levelling.Turning.Headings;
 import io.pitchwatch.levelling.WheelPlanner.PitchRange;
 import io.pitchwatch.levelling.WheelPlanner.Task;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Plans one site: wheels first, then jacks.
@@ -21,9 +23,19 @@ public final class LevelPlanner {
 
   /** The plan with its alternatives and with what would change it. */
   public static Plan plan(Site site) {
+    return plan(site, () -> Turning.around(site));
+  }
+
+  /** The same for a site whose headings are known. */
+  public static Plan plan(Site site, Headings headings) {
+    return plan(site, () -> headings);
+  }
+
+  /** A good plan needs no heading, and to plan for all of them takes long. */
+  private static Plan plan(Site site, Supplier<Headings> headings) {
     Plan plan = planOnly(site);
     List<Reason> reasons = new ArrayList<>(plan.reasons());
-    reasons.addAll(Remedies.of(plan));
+    reasons.addAll(Remedies.of(plan, headings));
     return plan.with(reasons, Alternatives.of(plan));
   }
 

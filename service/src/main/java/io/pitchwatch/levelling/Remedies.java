@@ -3,10 +3,12 @@ package io.pitchwatch.levelling;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.Pad;
 import io.pitchwatch.coach.Piece;
+import io.pitchwatch.levelling.Turning.Headings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 
 /** What would change a plan that is not good: the missing piece, or the better heading. */
 final class Remedies {
@@ -16,14 +18,13 @@ final class Remedies {
 
   private Remedies() {}
 
-  static List<Reason> of(Plan plan) {
+  static List<Reason> of(Plan plan, Supplier<Headings> headings) {
     List<Reason> remedies = new ArrayList<>();
     if (plan.verdict() == PlanVerdict.GOOD) {
       return remedies;
     }
     missing(plan).ifPresent(remedies::add);
-    Turning.Headings headings = Turning.around(plan.site());
-    headings.best().stream()
+    headings.get().best().stream()
         .filter(heading -> heading.verdict().compareTo(plan.verdict()) < 0)
         .findFirst()
         .ifPresent(heading -> remedies.add(new Reason("heading", heading.text())));
@@ -93,16 +94,7 @@ final class Remedies {
             piece.widthMm(),
             count,
             piece.maxLoadKg()));
-    return new Coach(
-        coach.id(),
-        coach.units(),
-        coach.axles(),
-        coach.jackPairs(),
-        pieces,
-        coach.pads(),
-        coach.levelling(),
-        coach.fridges(),
-        coach.doors());
+    return coach.withPieces(pieces);
   }
 
   private static Coach with(Coach coach, Pad pad, int count) {
@@ -110,15 +102,6 @@ final class Remedies {
     pads.set(
         pads.indexOf(pad),
         new Pad(pad.id(), pad.thicknessMm(), pad.lengthMm(), pad.widthMm(), count));
-    return new Coach(
-        coach.id(),
-        coach.units(),
-        coach.axles(),
-        coach.jackPairs(),
-        coach.pieces(),
-        pads,
-        coach.levelling(),
-        coach.fridges(),
-        coach.doors());
+    return coach.withPads(pads);
   }
 }

@@ -40,9 +40,7 @@ public final class HistoryArchive implements HistorySource, AutoCloseable {
     if (!Files.isRegularFile(file)) {
       return new Opening.Refused("no history in " + directory + ": " + file + " is not there");
     }
-    if (Files.isDirectory(directory.resolve(Store.NATIVE))) {
-      NativeLibrary.keepIn(directory.toAbsolutePath().resolve(Store.NATIVE));
-    }
+    NativeLibrary.useIfIn(directory.toAbsolutePath().resolve(Store.NATIVE));
     try {
       Connection open = Sql.openToRead(file.toString());
       HistoryTables.SCHEMA.check(open);

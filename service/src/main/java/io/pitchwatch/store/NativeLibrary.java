@@ -20,6 +20,13 @@ final class NativeLibrary {
 
   private NativeLibrary() {}
 
+  /** Has the library used that a store keeps, if it keeps one; a reader leaves none behind. */
+  static void useIfIn(Path directory) {
+    if (Files.isDirectory(directory)) {
+      keepIn(directory);
+    }
+  }
+
   /**
    * Has the driver load its library from the directory, where it is put if it is not there or
    * differs. Does nothing if somebody chose a place already; if the directory cannot be written,

@@ -40,9 +40,7 @@ public final class SiteArchive {
     if (!Files.isRegularFile(file)) {
       return new Opening.Refused("no store in " + directory + ": " + file + " is not there");
     }
-    if (Files.isDirectory(directory.resolve(Store.NATIVE))) {
-      NativeLibrary.keepIn(directory.toAbsolutePath().resolve(Store.NATIVE));
-    }
+    NativeLibrary.useIfIn(directory.toAbsolutePath().resolve(Store.NATIVE));
     Map<String, String> texts = new TreeMap<>();
     try (Connection open = Sql.openToRead(file.toString())) {
       KeptFile.SCHEMA.check(open);

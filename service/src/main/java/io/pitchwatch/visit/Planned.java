@@ -16,6 +16,7 @@ public record Planned(Plan plan, Headings headings) {
 
   /** Plans a site; takes from a millisecond to seconds, so not on the thread that samples. */
   public static Planned of(Site site) {
-    return new Planned(LevelPlanner.plan(site), Turning.around(site));
+    Headings headings = Turning.around(site);
+    return new Planned(LevelPlanner.plan(site, headings), headings);
   }
 }

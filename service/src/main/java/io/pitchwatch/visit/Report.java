@@ -52,46 +52,6 @@ public record Report(
     alerts = List.copyOf(alerts);
   }
 
-  /** With nothing known of the installation. */
-  public Report(
-      long atNanos,
-      FloorReading floor,
-      Verdict verdict,
-      List<FridgeReport> fridges,
-      List<SensorReport> sensors,
-      Stay stay,
-      Surface surface,
-      Phase phase,
-      Laid laid,
-      GroundReport ground,
-      List<DoorReport> doors,
-      Advice advice,
-      List<AlertReport> alerts) {
-    this(
-        atNanos,
-        floor,
-        verdict,
-        fridges,
-        sensors,
-        stay,
-        surface,
-        phase,
-        laid,
-        ground,
-        doors,
-        advice,
-        alerts,
-        Installation.PLAIN,
-        SiteReport.UNNAMED);
-  }
-
-  /** The same with another installation. */
-  public Report with(Installation other) {
-    return new Report(
-        atNanos, floor, verdict, fridges, sensors, stay, surface, phase, laid, ground, doors,
-        advice, alerts, other, site);
-  }
-
   /**
    * One fridge.
    *

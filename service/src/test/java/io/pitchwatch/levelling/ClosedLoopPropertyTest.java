@@ -69,17 +69,7 @@ class ClosedLoopPropertyTest {
               pair.capacityKg(),
               pair.footMm()));
     }
-    return site.with(
-        new Coach(
-            coach.id(),
-            coach.units(),
-            coach.axles(),
-            pairs,
-            coach.pieces(),
-            coach.pads(),
-            coach.levelling(),
-            coach.fridges(),
-            coach.doors()));
+    return site.with(coach.withJackPairs(pairs));
   }
 
   private void carryOut(Plan plan, String which) {

@@ -93,7 +93,7 @@ class WheelPlannerSymmetryPropertyTest {
     int i = random.nextInt(pieces.size());
     Piece piece = pieces.get(i);
     pieces.set(i, with(piece, piece.thicknessMm(), piece.count() + 1 + random.nextInt(4)));
-    return site.with(with(site.coach(), pieces));
+    return site.with(site.coach().withPieces(pieces));
   }
 
   /** Every thickness turned into inches and back, as a file in inches is read. */
@@ -103,7 +103,7 @@ class WheelPlannerSymmetryPropertyTest {
       double inches = piece.thicknessMm() / LengthText.MM_PER_INCH;
       pieces.add(with(piece, inches * LengthText.MM_PER_INCH, piece.count()));
     }
-    return with(coach, pieces);
+    return coach.withPieces(pieces);
   }
 
   private static Piece with(Piece piece, double thicknessMm, int count) {
@@ -115,19 +115,6 @@ class WheelPlannerSymmetryPropertyTest {
         piece.widthMm(),
         count,
         piece.maxLoadKg());
-  }
-
-  private static Coach with(Coach coach, List<Piece> pieces) {
-    return new Coach(
-        coach.id(),
-        coach.units(),
-        coach.axles(),
-        coach.jackPairs(),
-        pieces,
-        coach.pads(),
-        coach.levelling(),
-        coach.fridges(),
-        coach.doors());
   }
 
   private static WheelPlan mirror(WheelPlan plan) {

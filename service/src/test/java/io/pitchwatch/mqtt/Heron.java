@@ -22,6 +22,7 @@ import io.pitchwatch.levelling.Site;
 import io.pitchwatch.settling.GroundReport;
 import io.pitchwatch.visit.Advice;
 import io.pitchwatch.visit.Health;
+import io.pitchwatch.visit.Installation;
 import io.pitchwatch.visit.Laid;
 import io.pitchwatch.visit.Laid.Wheel;
 import io.pitchwatch.visit.Phase;
@@ -30,6 +31,7 @@ import io.pitchwatch.visit.Report;
 import io.pitchwatch.visit.Report.AlertReport;
 import io.pitchwatch.visit.Report.FridgeReport;
 import io.pitchwatch.visit.Report.SensorReport;
+import io.pitchwatch.visit.SiteReport;
 import java.util.List;
 import java.util.Optional;
 
@@ -94,32 +96,45 @@ public final class Heron {
         GroundReport.UNKNOWN,
         COACH.doors().stream().map(door -> DoorReport.of(door, UpVector.of(lean))).toList(),
         new Advice(Optional.of(PLANNED), "Lay the pieces"),
-        List.of());
+        List.of(),
+        Installation.PLAIN,
+        SiteReport.UNNAMED);
   }
 
   /** The same, told at another time. */
   public static Report at(Report report, long atNanos) {
-    return new Report(
-        atNanos,
-        report.floor(),
-        report.verdict(),
-        report.fridges(),
-        report.sensors(),
-        report.stay(),
-        report.surface(),
-        report.phase(),
-        report.laid(),
-        report.ground(),
-        report.doors(),
-        report.advice(),
-        report.alerts());
+    return copy(report, atNanos, report.floor(), report.laid(), report.alerts());
   }
 
   /** The same on other pieces. */
   public static Report with(Report report, Laid laid) {
+    return copy(report, report.atNanos(), report.floor(), laid, report.alerts());
+  }
+
+  /** The same with alerts. */
+  public static Report with(Report report, AlertReport... alerts) {
+    return copy(report, report.atNanos(), report.floor(), report.laid(), List.of(alerts));
+  }
+
+  /** The same, less sure of the floor. */
+  public static Report uncertain(Report report, double uncertaintyDeg) {
+    FloorReading floor = report.floor();
+    FloorReading unsure =
+        new FloorReading(
+            floor.state(),
+            floor.live(),
+            floor.steady(),
+            Math.toRadians(uncertaintyDeg),
+            floor.noiseRad(),
+            floor.takenAtNanos());
+    return copy(report, report.atNanos(), unsure, report.laid(), report.alerts());
+  }
+
+  private static Report copy(
+      Report report, long atNanos, FloorReading floor, Laid laid, List<AlertReport> alerts) {
     return new Report(
-        report.atNanos(),
-        report.floor(),
+        atNanos,
+        floor,
         report.verdict(),
         report.fridges(),
         report.sensors(),
@@ -130,50 +145,9 @@ public final class Heron {
         report.ground(),
         report.doors(),
         report.advice(),
-        report.alerts());
-  }
-
-  /** The same with alerts. */
-  public static Report with(Report report, AlertReport... alerts) {
-    return new Report(
-        report.atNanos(),
-        report.floor(),
-        report.verdict(),
-        report.fridges(),
-        report.sensors(),
-        report.stay(),
-        report.surface(),
-        report.phase(),
-        report.laid(),
-        report.ground(),
-        report.doors(),
-        report.advice(),
-        List.of(alerts));
-  }
-
-  /** The same, less sure of the floor. */
-  public static Report uncertain(Report report, double uncertaintyDeg) {
-    FloorReading floor = report.floor();
-    return new Report(
-        report.atNanos(),
-        new FloorReading(
-            floor.state(),
-            floor.live(),
-            floor.steady(),
-            Math.toRadians(uncertaintyDeg),
-            floor.noiseRad(),
-            floor.takenAtNanos()),
-        report.verdict(),
-        report.fridges(),
-        report.sensors(),
-        report.stay(),
-        report.surface(),
-        report.phase(),
-        report.laid(),
-        report.ground(),
-        report.doors(),
-        report.advice(),
-        report.alerts());
+        alerts,
+        report.installation(),
+        report.site());
   }
 
   /** A sheet and two blocks under the right rear wheels, two more in front of them. */
