@@ -23,6 +23,7 @@ public final class PlanNode implements CoachNode {
   private final Node node =
       new Node("plan", "Levelling plan", List.of(HEADLINE, NEXT, DOCUMENT, TURN));
   private @Nullable Planned written;
+  private String headline = "";
   private String document = "";
   private String turn = "";
 
@@ -45,7 +46,7 @@ public final class PlanNode implements CoachNode {
     }
     write(planned.get());
     return readings
-        .put(HEADLINE, Value.of(Headline.of(planned.get().plan())))
+        .put(HEADLINE, Value.of(headline))
         .put(NEXT, Value.of(report.advice().next()))
         .put(DOCUMENT, Value.of(document))
         .put(TURN, Value.of(turn))
@@ -57,6 +58,7 @@ public final class PlanNode implements CoachNode {
   private void write(Planned planned) {
     if (planned != written) {
       written = planned;
+      headline = Headline.of(planned.plan());
       document = PlanDocument.of(planned.plan());
       turn = TurnDocument.of(planned.headings());
     }
