@@ -24,6 +24,7 @@ final class Lookout implements AutoCloseable {
   private final Orders orders;
   private final Rounds rounds;
   private final PlanDesk plans;
+  private final DriftBook drifts;
   private final List<Trouble> troubles;
 
   /**
@@ -50,8 +51,7 @@ final class Lookout implements AutoCloseable {
     Watchkeeper keeper =
         new Watchkeeper(
             config.coach(),
-            config.sensors().stream().map(Config.Sensor::id).toList(),
-            SensorPosts.groundModel(config),
+            SensorPosts.fitted(config),
             store.kept().visit(startNanos).orElseGet(() -> VisitState.atStart(startNanos)));
     keeper.recallAlarms(store.kept().alarms(), startNanos);
     List<SensorPost> posts = SensorPosts.of(config, buses, store.kept());
@@ -72,7 +72,9 @@ final class Lookout implements AutoCloseable {
             nanos -> clock.wall().apply(nanos).truncatedTo(ChronoUnit.SECONDS).toString(),
             audience::say);
     plans = new PlanDesk(keeper, around.planner(), inbox);
-    rounds = new Rounds(sensors, keeper, new Outlet(watch, chronicle, audience));
+    drifts = new DriftBook(posts, keeper, store.kept(), startNanos);
+    Outlet outlet = new Outlet(watch, chronicle, audience);
+    rounds = new Rounds(sensors, keeper, outlet.andThen(report -> drifts.round(report.atNanos())));
   }
 
   /** What was found wrong with the store when it was opened. */
@@ -112,6 +114,7 @@ final class Lookout implements AutoCloseable {
   @Override
   public void close() {
     store.kept().keepVisit(watch.keeper().state());
+    drifts.keep();
     store.close();
   }
 }

@@ -118,6 +118,7 @@ final class Orders implements Commands {
   private CareStep carry(Care step, long nowNanos, String when) {
     return switch (step) {
       case UNDO -> upkeep.undo();
+      case DRIFT_FORGET -> upkeep.forgetDrift();
       case REVERSAL_FIRST -> upkeep.reversalFirst(nowNanos, when);
       case REVERSAL_SECOND -> upkeep.reversalSecond(nowNanos, when);
       case REVERSAL_CANCEL -> upkeep.cancel(Guide.Task.REVERSAL);

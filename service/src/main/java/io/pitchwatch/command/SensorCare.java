@@ -22,6 +22,9 @@ final class SensorCare {
       "the sensor's board leans by more than 55 deg from the mounting that the config names;"
           + " another mounting fits better";
 
+  /** A chip that leans by less than this otherwise than before lies as it did. */
+  private static final double SAME_SEAT_RAD = Math.toRadians(10);
+
   /** Two decimals are said; less than this would be said as nothing. */
   private static final double LEAST_SAID_RAD = Math.toRadians(0.01);
 
@@ -45,11 +48,36 @@ final class SensorCare {
   }
 
   private CareStep takeZero(Zero zero) {
+    String forgotten = forgetDriftOfAnotherSeat(zero);
     return change(
         post.setup().with(zero),
         "the floor as it stands now is level"
             + within(zero.standardErrorRad())
-            + "; how true the level was that you trusted comes on top");
+            + "; how true the level was that you trusted comes on top"
+            + forgotten);
+  }
+
+  /** Which part of its drift a chip shows depends on how it lies; says so if that is forgotten. */
+  private String forgetDriftOfAnotherSeat(Zero zero) {
+    Zero before = post.setup().zero();
+    boolean turned = !before.equals(Zero.NONE) && before.up().angleRad(zero.up()) > SAME_SEAT_RAD;
+    if (!post.drift().inChip().isLearnt() || !(turned || post.movedOnItsSeat())) {
+      return "";
+    }
+    forgetDrift();
+    return "; it lies otherwise than before, so what was learnt of its drift with temperature is"
+        + " forgotten";
+  }
+
+  /** Forgets what was learnt of the drift with temperature. */
+  CareStep forgetDrift() {
+    boolean learnt = post.drift().inChip().isLearnt();
+    post.forgetDrift();
+    return lasting(
+        kept.forgetDrift(post.id()),
+        learnt
+            ? "what was learnt of the drift with temperature is forgotten; it is learnt anew"
+            : "nothing was learnt of a drift with temperature yet");
   }
 
   /** Does something with the floor as it stands, if that can be read and the board is upright. */
@@ -172,6 +200,7 @@ final class SensorCare {
 
   /** Uses a calibration from now on. */
   CareStep calibrated(Calibration calibration) {
+    forgetDrift();
     return change(
         post.setup().with(calibration),
         "calibration accepted; fasten the sensor at its place again, then zero and align");

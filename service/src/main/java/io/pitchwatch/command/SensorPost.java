@@ -1,12 +1,14 @@
 package io.pitchwatch.command;
 
 import io.pitchwatch.attitude.Axis;
+import io.pitchwatch.attitude.DriftCorrection;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.Mounting;
 import io.pitchwatch.attitude.PoseGuide;
 import io.pitchwatch.attitude.PoseWatch;
 import io.pitchwatch.attitude.Rotation;
 import io.pitchwatch.attitude.SensorSetup;
+import io.pitchwatch.attitude.TemperatureDrift;
 import io.pitchwatch.attitude.UpVector;
 import io.pitchwatch.coach.Words;
 import io.pitchwatch.floor.FloorFilter;
@@ -21,6 +23,7 @@ import io.pitchwatch.sensing.Sampler;
 import io.pitchwatch.sensing.SensorCondition;
 import io.pitchwatch.visit.Health;
 import io.pitchwatch.visit.Report.SensorReport;
+import io.pitchwatch.visit.SensorSight;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -38,13 +41,15 @@ final class SensorPost {
   private final SensorNoise noise;
   private final FloorFilter filter;
   private final SeatWatch seat = new SeatWatch();
-  private final double driftRadPerC;
+  private final DriftCorrection drift;
+  private final String chip;
   private final double[] axes = new double[3];
   private SensorSetup setup = SensorSetup.NONE;
   private Rotation chipToFloor;
   private @Nullable PoseGuide guide;
   private long dueNanos;
   private boolean polled;
+  private boolean changed = true;
 
   SensorPost(String id, AccelerometerDriver driver, Mounting mounting) {
     this.id = id;
@@ -52,8 +57,8 @@ final class SensorPost {
     this.chipToFloor = mounting.chipToCoach();
     this.noise = noise(driver, mounting);
     this.filter = new FloorFilter(noise);
-    // Near level a g of offset is a radian of tilt.
-    this.driftRadPerC = driver.facts().xyTempcoG();
+    this.drift = new DriftCorrection(driver.facts().xyTempcoG());
+    this.chip = driver.facts().chip();
     this.sampler = new Sampler(driver, intake());
   }
 
@@ -91,6 +96,11 @@ final class SensorPost {
 
   /** The floor as this sensor reads it; unknown when the sensor cannot be believed at all. */
   FloorReading reading(long nowNanos) {
+    return seen(nowNanos).corrected(drift::corrected, drift.errorRad());
+  }
+
+  /** The same with its drift with temperature in it, known or not. */
+  private FloorReading seen(long nowNanos) {
     FloorReading reading = filter.reading(nowNanos);
     if (guide == null && sampler.condition(nowNanos).health() != Health.FAILED) {
       filter.systematic(setup.standardErrorRad(reading.lean()));
@@ -103,13 +113,23 @@ final class SensorPost {
 
   SensorReport report(long nowNanos) {
     SensorCondition condition = sampler.condition(nowNanos);
+    drift.temperature(condition.temperatureC(), nowNanos);
+    FloorReading seen = seen(nowNanos);
     boolean inHand = guide != null && condition.health() != Health.FAILED;
     return new SensorReport(
         id,
         inHand ? Health.DOUBTFUL : condition.health(),
         inHand ? "it is being calibrated" : condition.reason(),
         condition.temperatureC(),
-        filter.reading(nowNanos).noiseRad());
+        filter.reading(nowNanos).noiseRad(),
+        new SensorSight(seen, drifted(seen.lean()), drift.inFloor()));
+  }
+
+  private Lean drifted(Lean seen) {
+    Lean right = drift.corrected(seen);
+    return right.equals(seen)
+        ? Lean.LEVEL
+        : new Lean(seen.rollRad() - right.rollRad(), seen.pitchRad() - right.pitchRad());
   }
 
   /** Whether something speaks for that the sensor was moved since it was set up. */
@@ -117,9 +137,33 @@ final class SensorPost {
     return seat.moved();
   }
 
-  /** How much of false lean a degree of warming may make, radians for each °C, typically. */
-  double driftRadPerC() {
-    return driftRadPerC;
+  /** How it drifts with temperature, and what is done about that. */
+  DriftCorrection drift() {
+    return drift;
+  }
+
+  /** What chip it is. */
+  String chip() {
+    return chip;
+  }
+
+  /** Whether setup or drift was changed from outside since this was asked last. */
+  boolean takeChange() {
+    boolean was = changed;
+    changed = false;
+    return was;
+  }
+
+  /** Goes on with a drift that is known, along the chip's axes. */
+  void know(TemperatureDrift inChip) {
+    drift.know(inChip);
+    changed = true;
+  }
+
+  /** Forgets what was learnt of its drift with temperature. */
+  void forgetDrift() {
+    drift.forget();
+    changed = true;
   }
 
   SensorSetup setup() {
@@ -130,6 +174,8 @@ final class SensorPost {
   void use(SensorSetup next) {
     setup = next;
     chipToFloor = next.chipToFloor(mounting);
+    drift.use(chipToFloor, next.zero().temperatureC());
+    changed = true;
     filter.restart();
     seat.restart();
   }
@@ -156,19 +202,19 @@ final class SensorPost {
 
   /** Where up is by the steady figure, in the axes that the declared mounting gives. */
   UpVector upAsMounted(long nowNanos) {
-    UpVector up = UpVector.of(reading(nowNanos).steady());
+    UpVector up = UpVector.of(seen(nowNanos).steady());
     return setup.mountedToFloor().inverse().apply(up);
   }
 
   /** The same after the zero, before the heading is put right. */
   UpVector upAsZeroed(long nowNanos) {
-    UpVector up = UpVector.of(reading(nowNanos).steady());
+    UpVector up = UpVector.of(seen(nowNanos).steady());
     return setup.alignment().rotation().inverse().apply(up);
   }
 
   /** One standard error of the steady figure itself, radians, without that of what is set up. */
   double randomErrorRad(long nowNanos) {
-    FloorReading reading = reading(nowNanos);
+    FloorReading reading = seen(nowNanos);
     double setUpRad = setup.standardErrorRad(reading.lean());
     double all = reading.uncertaintyRad();
     return Math.sqrt(Math.max(0, all * all - setUpRad * setUpRad));

@@ -7,6 +7,7 @@ import io.pitchwatch.sensing.Chip;
 import io.pitchwatch.sensing.Mpu6050Driver;
 import io.pitchwatch.settling.GroundModel;
 import io.pitchwatch.store.Kept;
+import io.pitchwatch.visit.FittedSensor;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,9 +16,15 @@ final class SensorPosts {
 
   private SensorPosts() {}
 
-  /** What the believed sensor's drift is expected to be, for whoever watches the ground. */
-  static GroundModel groundModel(Config config) {
-    return switch (config.sensors().get(0).chip()) {
+  /** The sensors, and what their drift is expected to be, for whoever watches the ground. */
+  static List<FittedSensor> fitted(Config config) {
+    return config.sensors().stream()
+        .map(sensor -> new FittedSensor(sensor.id(), groundModel(sensor)))
+        .toList();
+  }
+
+  private static GroundModel groundModel(Config.Sensor sensor) {
+    return switch (sensor.chip()) {
       case ADXL345 -> GroundModel.withoutThermometer();
       // Near level a g of offset is a radian of tilt.
       case ADXL355 -> GroundModel.withThermometer(Adxl355Driver.FACTS.xyTempcoG());
@@ -35,6 +42,7 @@ final class SensorPosts {
               chip.driver(buses.at(sensor.bus(), sensor.address())),
               sensor.mounting());
       post.use(kept.setup(sensor.id()));
+      kept.drift(post.id(), post.chip()).ifPresent(post::know);
       posts.add(post);
     }
     return posts;

@@ -102,7 +102,8 @@ final class Sensors {
         upkeep.guide(),
         difference.rollRad(),
         ageDays(believed().setup().zero(), nowNanos),
-        doubt(difference, nowNanos));
+        doubt(difference),
+        believed);
   }
 
   /** By how much the second sensor's place leans otherwise than the first's. */
@@ -133,7 +134,7 @@ final class Sensors {
     }
   }
 
-  private String doubt(Lean difference, long nowNanos) {
+  private String doubt(Lean difference) {
     SensorPost post = believed();
     if (post.movedOnItsSeat()) {
       return "sensor "
@@ -149,13 +150,13 @@ final class Sensors {
           + SensorCare.degrees(Math.abs(difference.pitchRad()))
           + "; one of them has moved or drifted";
     }
-    double warmerC = post.temperatureC(nowNanos) - post.setup().zero().temperatureC();
-    double driftRad = Math.abs(warmerC) * post.driftRadPerC();
+    double warmerC = post.drift().warmerC();
+    double driftRad = post.drift().errorRad();
     return driftRad > DRIFT_RAD
         ? String.format(
             Locale.ROOT,
-            "it is %.0f \u00B0C %s than when sensor %s was zeroed; its chip drifts by about %s over"
-                + " that",
+            "it is %.0f \u00B0C %s than when sensor %s was zeroed; its chip may have drifted by %s"
+                + " over that",
             Math.abs(warmerC),
             warmerC > 0 ? "warmer" : "colder",
             post.id(),

@@ -66,6 +66,10 @@ final class Upkeep {
     return free().orElseGet(() -> said(all(SensorCare::undo)));
   }
 
+  CareStep forgetDrift() {
+    return free().orElseGet(() -> said(all(SensorCare::forgetDrift)));
+  }
+
   CareStep reversalFirst(long nowNanos, String date) {
     return free()
         .orElseGet(() -> begun(Task.REVERSAL, all(care -> care.reversalFirst(nowNanos, date))));

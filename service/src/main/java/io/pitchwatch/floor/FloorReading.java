@@ -1,6 +1,7 @@
 package io.pitchwatch.floor;
 
 import io.pitchwatch.attitude.Lean;
+import java.util.function.UnaryOperator;
 
 /**
  * What the filter knows of the floor at one instant.
@@ -20,6 +21,17 @@ public record FloorReading(
     double uncertaintyRad,
     double noiseRad,
     long takenAtNanos) {
+
+  /** The same with something taken from its leans, and so much more error, radians. */
+  public FloorReading corrected(UnaryOperator<Lean> by, double errorRad) {
+    return new FloorReading(
+        state,
+        by.apply(live),
+        by.apply(steady),
+        Math.hypot(uncertaintyRad, errorRad),
+        noiseRad,
+        takenAtNanos);
+  }
 
   /** The figure to show: the steady estimate when there is one, else the live one. */
   public Lean lean() {

@@ -49,10 +49,14 @@ final class AxisWatch {
   private double calmHours;
   private double eventsRad;
   private double looseRad2;
+  private double driftRadPerC;
+  private double driftErrorRadPerC;
+  private double driftedRad;
   private long lastNanos;
 
   AxisWatch(GroundModel model) {
     this.model = model;
+    driftErrorRadPerC = model.coefficientRadPerC();
     firm = new FirmGround(model);
     giving = new GivingGround(model);
   }
@@ -91,6 +95,7 @@ final class AxisWatch {
     } else {
       firm.start(block.angleRad);
       giving.start(block.angleRad, model.rateRadPerHour());
+      know(driftRadPerC, driftErrorRadPerC);
     }
     started = true;
     anew = false;
@@ -138,6 +143,19 @@ final class AxisWatch {
     firm.startFrom(giving.filter(), block.angleRad);
   }
 
+  /** Takes in how the sensor drifts with temperature, and one standard error of that. */
+  void know(double radPerC, double errorRadPerC) {
+    driftRadPerC = radPerC;
+    driftErrorRadPerC = errorRadPerC;
+    firm.filter().coefficient(radPerC, errorRadPerC);
+    giving.filter().coefficient(radPerC, errorRadPerC);
+  }
+
+  /** Takes in how much of the angle is known to be the sensor's drift, radians. */
+  void drifted(double byRad) {
+    driftedRad = byRad;
+  }
+
   /** Takes in an event: a change at once, known to the given standard error. */
   void event(double byRad, double errorRad) {
     eventsRad += byRad;
@@ -161,9 +179,9 @@ final class AxisWatch {
     return sinceNanos;
   }
 
-  /** The last block's angle, events included, radians; NaN before the first. */
+  /** The last block's angle, events included, drift not, radians; NaN before the first. */
   double angleRad() {
-    return anew ? Double.NaN : block.angleRad + eventsRad;
+    return anew ? Double.NaN : block.angleRad + eventsRad - driftedRad;
   }
 
   /** NaN before the first block. */
@@ -180,13 +198,12 @@ final class AxisWatch {
     if (anew) {
       return Trend.UNKNOWN;
     }
-    LeanFilter filter = giving.filter();
     return new Trend(
         giving.rateRadPerHour(),
         giving.rateErrorRadPerHour(),
         sunkRad(),
-        filter.coefficientRadPerC(),
-        Math.sqrt(filter.coefficientVariance()));
+        coefficientRadPerC(),
+        coefficientErrorRadPerC());
   }
 
   /**
@@ -221,5 +238,9 @@ final class AxisWatch {
 
   double coefficientRadPerC() {
     return giving.filter().coefficientRadPerC();
+  }
+
+  double coefficientErrorRadPerC() {
+    return Math.sqrt(giving.filter().coefficientVariance());
   }
 }

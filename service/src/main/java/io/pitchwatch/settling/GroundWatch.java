@@ -1,5 +1,8 @@
 package io.pitchwatch.settling;
 
+import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.attitude.TemperatureDrift;
+import io.pitchwatch.attitude.Triad;
 import io.pitchwatch.settling.GroundEvent.Kind;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +14,9 @@ import java.util.Optional;
  * <p>Minutes pass through a window that looks for changes which come at once, are gathered in
  * blocks of ten, and go to one watch for each angle. What it is all made of, and the figures it
  * reaches, stand in docs/physics.md, section 6, and docs/figures/settling.md.
+ *
+ * <p>It sees what one sensor sees, drift with temperature included, and learns that drift with its
+ * error while it watches.
  *
  * <p>It answers from the first hour on and goes on for months in bounded memory. After a restart it
  * knows again what it knew when the stored minutes of the last days are passed to {@link #accept}
@@ -40,8 +46,7 @@ public final class GroundWatch {
   private double rollBeforeRad = Double.NaN;
   private double pitchBeforeRad = Double.NaN;
   private double quietRad = Double.POSITIVE_INFINITY;
-  private double firstC = Double.NaN;
-  private double warmerC;
+  private final Warmth warmth = new Warmth();
   private boolean afterMotion;
   private long lastNanos = Long.MIN_VALUE;
   private GroundReport report = GroundReport.UNKNOWN;
@@ -66,6 +71,32 @@ public final class GroundWatch {
   /** Takes in that another kind of stay has another tolerance, radians. */
   public void tolerance(double toleranceRad) {
     limits.set(limits.size() - 1, new LeanLimit(TOLERANCE, toleranceRad, toleranceRad));
+  }
+
+  /** Takes in how the sensor drifts with temperature, along the floor's axes. */
+  public void know(TemperatureDrift drift) {
+    // An offset to the left is seen as roll, one forward as rising of the front: pitch below zero.
+    roll.know(drift.perC().y(), drift.errorPerC());
+    pitch.know(-drift.perC().x(), drift.errorPerC());
+    warmth.seen(drift.lowC(), drift.highC());
+  }
+
+  /**
+   * How the sensor drifts with temperature by all that was seen so far, along the floor's axes. It
+   * is learnt beside the ground's own course, so that neither is taken for the other.
+   */
+  public TemperatureDrift drift() {
+    return new TemperatureDrift(
+        new Triad(-pitch.coefficientRadPerC(), roll.coefficientRadPerC(), 0),
+        Math.max(roll.coefficientErrorRadPerC(), pitch.coefficientErrorRadPerC()),
+        warmth.lowC(),
+        warmth.highC());
+  }
+
+  /** Takes in how much of the minutes' lean is drift: limits are not for that, radians. */
+  public void drifted(Lean by) {
+    roll.drifted(by.rollRad());
+    pitch.drifted(by.pitchRad());
   }
 
   /** Takes in that the coach stands somewhere else; what was learnt of the sensor stays. */
@@ -177,7 +208,7 @@ public final class GroundWatch {
     if (block.isEmpty()) {
       return;
     }
-    learnWarmth();
+    warmth.accept(block.temperatureC());
     double wind = windRad(block.spreadRad());
     judge(roll, LeanAxis.ROLL, wind);
     judge(pitch, LeanAxis.PITCH, wind);
@@ -186,16 +217,9 @@ public final class GroundWatch {
   }
 
   private void judge(AxisWatch watch, LeanAxis axis, double windRad) {
-    watch.accept(block.angleRad(axis), block.varianceRad2(), windRad, warmerC, block.meanNanos());
+    watch.accept(
+        block.angleRad(axis), block.varianceRad2(), windRad, warmth.warmerC(), block.meanNanos());
     watch.judge(room(axis, watch.angleRad()), room(axis, -watch.angleRad()));
-  }
-
-  private void learnWarmth() {
-    double temperature = block.temperatureC();
-    if (!Double.isNaN(temperature)) {
-      firstC = Double.isNaN(firstC) ? temperature : firstC;
-      warmerC = temperature - firstC;
-    }
   }
 
   /** Rocking beyond that of the quietest times, which is the sensor's own noise. */

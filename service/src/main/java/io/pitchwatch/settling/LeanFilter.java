@@ -161,6 +161,19 @@ final class LeanFilter {
     x[LEVEL] = angleRad - h[COEFFICIENT] * x[COEFFICIENT];
   }
 
+  /**
+   * Takes in how the sensor drifts with temperature, as it is known from elsewhere. What is
+   * foreseen at the present temperature stays the same.
+   *
+   * @param radPerC the coefficient
+   * @param errorRadPerC one standard error of it
+   */
+  void coefficient(double radPerC, double errorRadPerC) {
+    x[LEVEL] += (x[COEFFICIENT] - radPerC) * h[COEFFICIENT];
+    forget(COEFFICIENT, errorRadPerC);
+    x[COEFFICIENT] = radPerC;
+  }
+
   private void forget(int state, double withinRad) {
     x[state] = 0;
     for (int i = 0; i < STATES; i++) {

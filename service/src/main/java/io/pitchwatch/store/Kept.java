@@ -4,6 +4,7 @@ import io.pitchwatch.alarms.AlarmMemory;
 import io.pitchwatch.attitude.Alignment;
 import io.pitchwatch.attitude.Calibration;
 import io.pitchwatch.attitude.SensorSetup;
+import io.pitchwatch.attitude.TemperatureDrift;
 import io.pitchwatch.attitude.Zero;
 import io.pitchwatch.visit.VisitState;
 import java.util.Map;
@@ -25,6 +26,7 @@ public final class Kept {
   private static final String ALIGNMENT = "alignment";
   private static final String CALIBRATION = "calibration";
   private static final String BEFORE = "-before";
+  private static final String DRIFT = "drift";
   private static final String REVERSAL = "reversal-first";
   private static final String ALARM = "alarm";
   private static final String VISIT = "visit";
@@ -77,6 +79,27 @@ public final class Kept {
   /** Keeps the zero of a sensor, and what was known before. */
   public Written keepZero(String sensor, Zero zero) {
     return keepSetup(sensor, setup(sensor).with(zero));
+  }
+
+  /**
+   * What was learnt of a sensor's drift with temperature, along its chip's axes.
+   *
+   * @param chip the chip that is fitted now; what was learnt of another does not hold for it
+   */
+  public Optional<TemperatureDrift> drift(String sensor, String chip) {
+    return read(DRIFT, sensor, SetupText::drift)
+        .filter(of -> of.chip().equals(chip))
+        .map(SetupText.ChipDrift::drift);
+  }
+
+  /** Keeps what was learnt of a sensor's drift with temperature, along its chip's axes. */
+  public Written keepDrift(String sensor, String chip, TemperatureDrift drift) {
+    return file.put(DRIFT, sensor, SetupText.of(chip, drift));
+  }
+
+  /** Forgets what was learnt of a sensor's drift with temperature. */
+  public Written forgetDrift(String sensor) {
+    return file.remove(DRIFT, sensor);
   }
 
   /** The first reading of a reversal that waits for its second. */

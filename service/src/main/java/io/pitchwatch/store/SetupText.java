@@ -3,11 +3,12 @@ package io.pitchwatch.store;
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.pitchwatch.attitude.Calibration;
 import io.pitchwatch.attitude.CalibrationQuality;
+import io.pitchwatch.attitude.TemperatureDrift;
 import io.pitchwatch.attitude.Triad;
 import java.io.IOException;
 import java.util.List;
 
-/** A calibration as the text that is kept of it. */
+/** What was found out about a sensor at length, as the text that is kept of it. */
 final class SetupText {
 
   private SetupText() {}
@@ -46,6 +47,32 @@ final class SetupText {
         triad(json.get("bias")),
         quality,
         json.get("date").text());
+  }
+
+  /** The drift of a chip, and what chip it was. */
+  record ChipDrift(String chip, TemperatureDrift drift) {}
+
+  static String of(String chip, TemperatureDrift drift) {
+    return JsonValue.write(
+        json -> {
+          json.writeStartObject();
+          json.writeStringField("chip", chip);
+          write(json, "perC", drift.perC());
+          JsonValue.number(json, "errorPerC", drift.errorPerC());
+          JsonValue.number(json, "lowC", drift.lowC());
+          JsonValue.number(json, "highC", drift.highC());
+          json.writeEndObject();
+        });
+  }
+
+  static ChipDrift drift(JsonValue json) {
+    return new ChipDrift(
+        json.get("chip").text(),
+        new TemperatureDrift(
+            triad(json.get("perC")),
+            json.get("errorPerC").number(),
+            json.get("lowC").number(),
+            json.get("highC").number()));
   }
 
   private static void write(JsonGenerator json, String name, Triad triad) throws IOException {

@@ -3,6 +3,7 @@ package io.pitchwatch.visit;
 /** A step of looking after the sensors that people can ask for. */
 public enum Care {
   UNDO,
+  DRIFT_FORGET,
   REVERSAL_FIRST,
   REVERSAL_SECOND,
   REVERSAL_CANCEL,

@@ -1,25 +1,23 @@
 package io.pitchwatch.visit;
 
+import io.pitchwatch.attitude.TemperatureDrift;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.comfort.FridgeLimits;
-import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.settling.GroundModel;
 import io.pitchwatch.settling.GroundReport;
 import io.pitchwatch.settling.GroundWatch;
 import io.pitchwatch.settling.LeanLimit;
 import io.pitchwatch.settling.MinuteAverage;
-import io.pitchwatch.settling.MinuteValue;
+import io.pitchwatch.visit.Report.SensorReport;
 import java.util.List;
-import java.util.Optional;
 
-/** Makes minutes of what the floor does, and watches the ground by them while the coach stands. */
+/** Makes minutes of what one sensor sees, and watches the ground by them while the coach stands. */
 final class GroundUnderfoot {
 
   private final MinuteAverage minutes = new MinuteAverage();
   private final GroundWatch watch;
   private GroundReport report = GroundReport.UNKNOWN;
   private boolean driven;
-  private boolean minuteOver;
 
   GroundUnderfoot(Coach coach, GroundModel model, double toleranceRad) {
     List<LeanLimit> limits =
@@ -34,9 +32,9 @@ final class GroundUnderfoot {
     watch = new GroundWatch(model, limits, toleranceRad);
   }
 
-  /** Takes a round's reading; the same report until a minute is over. */
-  GroundReport round(FloorReading floor, double temperatureC, boolean underWay, long nowNanos) {
-    minuteOver = minutes.accept(floor, temperatureC, nowNanos);
+  /** Takes a round's report of the sensor; the same ground report until a minute is over. */
+  GroundReport round(SensorReport sensor, boolean underWay, long nowNanos) {
+    boolean minuteOver = minutes.accept(sensor.sight().seen(), sensor.temperatureC(), nowNanos);
     if (underWay) {
       driven = true;
       report = GroundReport.UNKNOWN;
@@ -44,14 +42,20 @@ final class GroundUnderfoot {
       driven = false;
       watch.restart();
     } else if (minuteOver) {
+      watch.drifted(sensor.sight().drifted());
       report = watch.accept(minutes.minute());
     }
     return report;
   }
 
-  /** The minute that ended with the last round; empty if none did. */
-  Optional<MinuteValue> minute() {
-    return minuteOver ? Optional.of(minutes.minute()) : Optional.empty();
+  /** What the watch has learnt of the sensor's drift, along the floor's axes. */
+  TemperatureDrift drift() {
+    return watch.drift();
+  }
+
+  /** Takes in what is known of the sensor's drift, along the floor's axes. */
+  void know(TemperatureDrift drift) {
+    watch.know(drift);
   }
 
   void tolerance(double toleranceRad) {

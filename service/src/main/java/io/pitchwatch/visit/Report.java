@@ -69,9 +69,15 @@ public record Report(
    * @param reason why not, one sentence; empty when good
    * @param temperatureC degrees Celsius; NaN when the chip has no thermometer
    * @param noiseRad spread of single samples as tilt, radians; NaN when unknown
+   * @param sight how it sees the floor by itself
    */
   public record SensorReport(
-      String id, Health health, String reason, double temperatureC, double noiseRad) {}
+      String id,
+      Health health,
+      String reason,
+      double temperatureC,
+      double noiseRad,
+      SensorSight sight) {}
 
   /**
    * One alert that stands.

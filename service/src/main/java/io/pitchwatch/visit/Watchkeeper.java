@@ -3,13 +3,14 @@ package io.pitchwatch.visit;
 import io.pitchwatch.alarms.AlarmMemory;
 import io.pitchwatch.alarms.AlarmOutcome;
 import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.attitude.TemperatureDrift;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.comfort.FridgeWatch;
 import io.pitchwatch.comfort.Verdict;
 import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.levelling.Site;
-import io.pitchwatch.settling.GroundModel;
 import io.pitchwatch.settling.GroundReport;
+import io.pitchwatch.settling.MinuteAverage;
 import io.pitchwatch.settling.MinuteValue;
 import io.pitchwatch.visit.Report.FridgeReport;
 import io.pitchwatch.visit.Report.SensorReport;
@@ -27,30 +28,32 @@ public final class Watchkeeper {
 
   private final Coach coach;
   private final List<FridgeWatch> fridges = new ArrayList<>();
-  private final GroundUnderfoot ground;
+  private final List<GroundUnderfoot> grounds = new ArrayList<>();
+  private final MinuteAverage minutes = new MinuteAverage();
   private final Doors doors;
   private final SteadyVerdict verdicts;
   private final Alarming alarming;
   private final Advising advising;
   private VisitState state;
   private SiteReport site = SiteReport.UNNAMED;
+  private boolean minuteOver;
 
   /**
    * A watch that goes on from where an earlier one left.
    *
    * @param coach the coach
-   * @param sensorIds its sensors, in the order of their reports
-   * @param model what to expect of the ground's and the sensor's drift
+   * @param sensors its sensors, in the order of their reports
    * @param state where the visit stands
    */
-  public Watchkeeper(Coach coach, List<String> sensorIds, GroundModel model, VisitState state) {
+  public Watchkeeper(Coach coach, List<FittedSensor> sensors, VisitState state) {
     this.coach = coach;
     this.state = state;
-    this.ground = new GroundUnderfoot(coach, model, coach.levelling().toleranceRad(state.stay()));
+    double toleranceRad = coach.levelling().toleranceRad(state.stay());
+    sensors.forEach(it -> grounds.add(new GroundUnderfoot(coach, it.model(), toleranceRad)));
     this.doors = new Doors(coach);
     this.verdicts = new SteadyVerdict(coach);
     this.advising = new Advising(coach);
-    this.alarming = new Alarming(coach, sensorIds);
+    this.alarming = new Alarming(coach, sensors.stream().map(FittedSensor::id).toList());
     coach.fridges().forEach(fridge -> fridges.add(new FridgeWatch(fridge)));
   }
 
@@ -68,13 +71,24 @@ public final class Watchkeeper {
     VisitState before = state;
     state = Visit.on(before, event, nowNanos);
     if (state.stay() != before.stay()) {
-      ground.tolerance(coach.levelling().toleranceRad(state.stay()));
+      double toleranceRad = coach.levelling().toleranceRad(state.stay());
+      grounds.forEach(ground -> ground.tolerance(toleranceRad));
     }
   }
 
   /** The minute that ended with the last round, as its history wants it; empty if none did. */
   public Optional<MinuteValue> minute() {
-    return ground.minute();
+    return minuteOver ? Optional.of(minutes.minute()) : Optional.empty();
+  }
+
+  /** What was learnt of a sensor's drift with temperature, along the floor's axes. */
+  public TemperatureDrift drift(int sensor) {
+    return grounds.get(sensor).drift();
+  }
+
+  /** Takes in what is known of a sensor's drift with temperature, along the floor's axes. */
+  public void know(int sensor, TemperatureDrift drift) {
+    grounds.get(sensor).know(drift);
   }
 
   /** The site that reports tell of from now on. */
@@ -137,7 +151,7 @@ public final class Watchkeeper {
    * One round: what is known now.
    *
    * @param floor the floor as the believed sensor reads it
-   * @param sensors one for each sensor, the believed one first
+   * @param sensors one for each sensor, in the order of the config
    * @param installation what is known of them as they are built in
    * @param nowNanos monotonic time, not before that of the round before
    */
@@ -152,9 +166,9 @@ public final class Watchkeeper {
           new FridgeReport(fridge.fridge().id(), fridge.marginRad(), fridge.outsideMinutes()));
     }
     Verdict verdict = verdicts.round(floor, state, nowNanos);
-    double temperatureC = sensors.isEmpty() ? Double.NaN : sensors.get(0).temperatureC();
-    GroundReport underfoot =
-        ground.round(floor, temperatureC, state.phase() == Phase.UNDER_WAY, nowNanos);
+    double temperatureC = sensors.get(installation.believed()).temperatureC();
+    minuteOver = minutes.accept(floor, temperatureC, nowNanos);
+    GroundReport underfoot = underfoot(sensors, installation.believed(), nowNanos);
     Alarming.Known known = new Alarming.Known(state, fridges, underfoot, installation);
     return new Report(
         nowNanos,
@@ -172,5 +186,19 @@ public final class Watchkeeper {
         alarming.round(floor, sensors, known, nowNanos),
         installation,
         site);
+  }
+
+  /**
+   * Each sensor has a watch of its own, fed with what it sees at its own temperature, so that
+   * another can take over at any time.
+   */
+  private GroundReport underfoot(List<SensorReport> sensors, int believed, long nowNanos) {
+    GroundReport said = GroundReport.UNKNOWN;
+    for (int i = 0; i < grounds.size(); i++) {
+      GroundReport each =
+          grounds.get(i).round(sensors.get(i), state.phase() == Phase.UNDER_WAY, nowNanos);
+      said = i == believed ? each : said;
+    }
+    return said;
   }
 }

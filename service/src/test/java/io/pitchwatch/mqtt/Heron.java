@@ -31,6 +31,7 @@ import io.pitchwatch.visit.Report;
 import io.pitchwatch.visit.Report.AlertReport;
 import io.pitchwatch.visit.Report.FridgeReport;
 import io.pitchwatch.visit.Report.SensorReport;
+import io.pitchwatch.visit.SensorSight;
 import io.pitchwatch.visit.SiteReport;
 import java.util.List;
 import java.util.Optional;
@@ -88,7 +89,9 @@ public final class Heron {
             state, lean, lean, Math.toRadians(0.004), Math.toRadians(0.09), takenAtNanos),
         marginDeg >= 0 ? Verdict.GOOD : Verdict.OUTSIDE,
         List.of(new FridgeReport("galley", Math.toRadians(marginDeg), marginDeg >= 0 ? 0 : 12)),
-        List.of(new SensorReport("floor", Health.GOOD, "", 21.5, Math.toRadians(0.09))),
+        List.of(
+            new SensorReport(
+                "floor", Health.GOOD, "", 21.5, Math.toRadians(0.09), SensorSight.NONE)),
         Stay.STAY,
         Surface.GRAVEL,
         phase,

@@ -136,6 +136,16 @@ final class ParkedCoach {
             + sinking.pitchDeg((double) minute);
   }
 
+  /** What the sensor's warmth adds to roll, degrees, at so many degrees Celsius. */
+  double rollDriftDeg(double sensorC) {
+    return (rollPerC + perC2 * (sensorC - 18)) * (sensorC - 18);
+  }
+
+  /** What the sensor's warmth adds to pitch, degrees, at so many degrees Celsius. */
+  double pitchDriftDeg(double sensorC) {
+    return (pitchPerC - perC2 * (sensorC - 18)) * (sensorC - 18);
+  }
+
   /** True roll at the end of the last minute, degrees. */
   double rollDeg() {
     return rollDeg;

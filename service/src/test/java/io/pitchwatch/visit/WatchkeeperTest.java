@@ -34,7 +34,9 @@ class WatchkeeperTest {
 
   private Watchkeeper keeper() {
     return new Watchkeeper(
-        coach, List.of("1"), GroundModel.withoutThermometer(), VisitState.atStart(0));
+        coach,
+        List.of(new FittedSensor("1", GroundModel.withoutThermometer())),
+        VisitState.atStart(0));
   }
 
   private Report round(FloorState state, double rollDeg, double pitchDeg) {
@@ -43,7 +45,8 @@ class WatchkeeperTest {
     Lean lean = Lean.ofDegrees(rollDeg + noise, pitchDeg + noise);
     FloorReading floor =
         new FloorReading(state, lean, lean, Math.toRadians(0.005), 0.001, nowNanos);
-    SensorReport sensor = new SensorReport("1", health, "", Double.NaN, 0.001);
+    SensorReport sensor =
+        new SensorReport("1", health, "", Double.NaN, 0.001, SensorSight.of(floor));
     return keeper.round(floor, List.of(sensor), nowNanos);
   }
 

@@ -11,6 +11,7 @@ import io.pitchwatch.visit.Phase;
 import io.pitchwatch.visit.Report;
 import io.pitchwatch.visit.Report.FridgeReport;
 import io.pitchwatch.visit.Report.SensorReport;
+import io.pitchwatch.visit.SensorSight;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
@@ -57,7 +58,7 @@ public final class Freshness {
   }
 
   private static SensorReport failed(String id, String reason) {
-    return new SensorReport(id, Health.FAILED, reason, Double.NaN, Double.NaN);
+    return new SensorReport(id, Health.FAILED, reason, Double.NaN, Double.NaN, SensorSight.NONE);
   }
 
   private static Report unknown(Report report, List<SensorReport> sensors) {

@@ -1,5 +1,6 @@
 package io.pitchwatch.mqtt.tree;
 
+import io.pitchwatch.attitude.TemperatureDrift;
 import io.pitchwatch.coach.Words;
 import io.pitchwatch.mqtt.homie.Node;
 import io.pitchwatch.mqtt.homie.Property;
@@ -14,11 +15,21 @@ import java.util.function.LongFunction;
 /** One sensor: whether it can be believed, how warm it is, how much it shakes. */
 public final class SensorNode implements CoachNode {
 
+  private static final String PER_C = Property.DEGREE + "/" + Property.DEGREE + "C";
+
   static final Property HEALTH = Property.choice("health", "Health", Words.of(Health.values()));
   static final Property TEMPERATURE =
       Property.number("temperature", "Temperature", Property.DEGREE + "C", 1);
   static final Property NOISE =
       Property.number("noise", "Spread of single samples", Property.DEGREE, 2)
+          .withFormat("0:")
+          .unhurried();
+  static final Property ROLL_DRIFT =
+      Property.number("roll-drift", "Drift of roll with temperature", PER_C, 4).unhurried();
+  static final Property PITCH_DRIFT =
+      Property.number("pitch-drift", "Drift of pitch with temperature", PER_C, 4).unhurried();
+  static final Property DRIFT_ERROR =
+      Property.number("drift-error", "Standard error of the drifts", PER_C, 4)
           .withFormat("0:")
           .unhurried();
 
@@ -33,7 +44,10 @@ public final class SensorNode implements CoachNode {
   public SensorNode(String sensor) {
     this.sensor = sensor;
     this.node =
-        new Node("sensor-" + sensor, "Sensor " + sensor, List.of(HEALTH, TEMPERATURE, NOISE));
+        new Node(
+            "sensor-" + sensor,
+            "Sensor " + sensor,
+            List.of(HEALTH, TEMPERATURE, NOISE, ROLL_DRIFT, PITCH_DRIFT, DRIFT_ERROR));
   }
 
   @Override
@@ -46,18 +60,25 @@ public final class SensorNode implements CoachNode {
     Value health = Value.UNKNOWN;
     double temperatureC = Double.NaN;
     double noiseRad = Double.NaN;
+    TemperatureDrift drift = TemperatureDrift.unknown(0);
     for (SensorReport each : report.sensors()) {
       if (each.id().equals(sensor)) {
         health = Value.of(each.health());
         temperatureC = each.temperatureC();
         noiseRad = each.noiseRad();
+        drift = each.sight().drift();
       }
     }
+    double known = drift.isLearnt() ? Math.toDegrees(1) : Double.NaN;
     // Health is judged with every report, whether or not samples come.
     return new Readings(node, report.atNanos())
         .put(HEALTH, health)
         .put(TEMPERATURE, Value.of(temperatureC))
         .put(NOISE, Value.of(Math.toDegrees(noiseRad)))
+        // An offset to the left is seen as roll, one forward as a front that is high.
+        .put(ROLL_DRIFT, Value.of(known * drift.perC().y()))
+        .put(PITCH_DRIFT, Value.of(-known * drift.perC().x()))
+        .put(DRIFT_ERROR, Value.of(known * drift.errorPerC()))
         .list();
   }
 

@@ -34,6 +34,8 @@ public final class UpkeepNode implements CoachNode {
   static final Property CALIBRATE =
       Property.choice("calibrate", "Calibrate the sensor in the hand", "start", "accept", "cancel")
           .momentary();
+  static final Property DRIFT =
+      Property.choice("drift", "What was learnt of drift with temperature", "forget").momentary();
   static final Property GUIDE =
       Property.plain("guide", "What to do next with the sensors", Datatype.JSON);
 
@@ -41,7 +43,7 @@ public final class UpkeepNode implements CoachNode {
       new Node(
           "upkeep",
           "Upkeep",
-          List.of(ZERO, UNDO, REVERSAL, ALIGN, CALIBRATE, GUIDE, ACKNOWLEDGE, SHELVE));
+          List.of(ZERO, UNDO, REVERSAL, ALIGN, CALIBRATE, DRIFT, GUIDE, ACKNOWLEDGE, SHELVE));
 
   @Override
   public Node node() {

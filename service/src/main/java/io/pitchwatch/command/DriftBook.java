@@ -1,0 +1,51 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.store.Kept;
+import io.pitchwatch.visit.Watchkeeper;
+import java.util.List;
+
+/**
+ * Takes what the watches over the ground learn of each sensor's drift with temperature to where it
+ * is taken away from what people see, and keeps it once an hour.
+ */
+final class DriftBook {
+
+  private static final long KEEP_NANOS = 3_600_000_000_000L;
+
+  private final List<SensorPost> posts;
+  private final Watchkeeper keeper;
+  private final Kept kept;
+  private long keptNanos;
+
+  DriftBook(List<SensorPost> posts, Watchkeeper keeper, Kept kept, long startNanos) {
+    this.posts = List.copyOf(posts);
+    this.keeper = keeper;
+    this.kept = kept;
+    this.keptNanos = startNanos;
+  }
+
+  /** After each round of the keeper. */
+  void round(long nowNanos) {
+    for (int i = 0; i < posts.size(); i++) {
+      SensorPost post = posts.get(i);
+      if (post.takeChange()) {
+        keeper.know(i, post.drift().inFloor());
+      } else if (keeper.minute().isPresent()) {
+        post.drift().learn(keeper.drift(i));
+      }
+    }
+    if (nowNanos - keptNanos >= KEEP_NANOS) {
+      keptNanos = nowNanos;
+      keep();
+    }
+  }
+
+  /** Keeps what is known now. */
+  void keep() {
+    for (SensorPost post : posts) {
+      if (post.drift().inChip().isLearnt()) {
+        kept.keepDrift(post.id(), post.chip(), post.drift().inChip());
+      }
+    }
+  }
+}
