@@ -41,6 +41,7 @@ final class BenchPost implements AutoCloseable {
     store = opening.store();
     post = new SensorPost(bench.sensor().id(), bench.driver(), bench.sensor().mounting());
     post.use(store.kept().setup(post.id()));
+    store.kept().drift(post.id(), post.chip()).ifPresent(post::know);
     upkeep = new Upkeep(List.of(post), store.kept());
   }
 

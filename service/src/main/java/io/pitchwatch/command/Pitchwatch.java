@@ -36,6 +36,7 @@ import picocli.CommandLine.Spec;
       ReversalCommand.class,
       AlignCommand.class,
       UndoCommand.class,
+      DriftCommand.class,
       DoctorCommand.class
     })
 public final class Pitchwatch implements Runnable {

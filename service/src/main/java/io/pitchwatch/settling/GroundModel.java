@@ -36,6 +36,9 @@ public record GroundModel(
 
   private static final double DAY = 24;
 
+  /** A chip drifts as it does for years; what else goes with its warmth changes with the season. */
+  private static final double HALF_A_YEAR = 180 * DAY;
+
   /** For a sensor without a thermometer: the sun's doing is only seen by its daily return. */
   public static GroundModel withoutThermometer() {
     return of(0, 0.08, 0.12);
@@ -64,7 +67,7 @@ public record GroundModel(
         Math.toRadians(warmDeg),
         6,
         coefficientRadPerC,
-        30 * DAY,
+        HALF_A_YEAR,
         Math.toRadians(dailyDeg),
         5 * DAY,
         Math.toRadians(0.004),

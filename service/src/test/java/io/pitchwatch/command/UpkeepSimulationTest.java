@@ -8,6 +8,8 @@ import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.Mounting;
 import io.pitchwatch.attitude.Rotation;
 import io.pitchwatch.attitude.SensorSetup;
+import io.pitchwatch.attitude.TemperatureDrift;
+import io.pitchwatch.attitude.Triad;
 import io.pitchwatch.attitude.UpVector;
 import io.pitchwatch.attitude.Zero;
 import io.pitchwatch.bus.Pi4jBus;
@@ -20,6 +22,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.LongConsumer;
 import org.junit.jupiter.api.Test;
@@ -225,6 +228,45 @@ class UpkeepSimulationTest {
       assertTrue(wrong.said().startsWith("the lean changed the other way"), wrong.said());
       done(coach.upkeep.alignAfter(false, coach.nowNanos, ""));
       assertEquals(5, Math.toDegrees(coach.post.setup().alignment().yawRad()), 0.05);
+    }
+  }
+
+  @Test
+  void driftIsForgottenWhereTheSensorLiesOtherwiseThanWhenItWasLearnt() throws Exception {
+    stands(0, 0, 80);
+    stands(0.5, 0, 40);
+    stands(12, 0, 80);
+    TemperatureDrift learnt = new TemperatureDrift(new Triad(2e-5, 1e-5, 0), 1e-6, 15, 25);
+    try (Coach coach = new Coach(store.kept())) {
+      coach.post.know(learnt);
+      store.kept().keepDrift("floor", coach.post.chip(), learnt);
+      done(coach.at(35).upkeep.zero(coach.nowNanos, ""));
+      done(coach.at(115).upkeep.zero(coach.nowNanos, ""));
+      assertTrue(coach.post.drift().inChip().isLearnt(), "half a degree is another level, no more");
+      CareStep other = done(coach.at(195).upkeep.zero(coach.nowNanos, ""));
+      assertTrue(other.said().contains("drift with temperature is forgotten"), other.said());
+      assertFalse(coach.post.drift().inChip().isLearnt());
+      assertEquals(Optional.empty(), store.kept().drift("floor", coach.post.chip()));
+      CareStep none = done(coach.upkeep.forgetDrift());
+      assertEquals("nothing was learnt of a drift with temperature yet", none.said());
+    }
+  }
+
+  @Test
+  void zeroIsTakenOfWhatTheSensorSeesNotOfWhatIsShown() throws Exception {
+    stands(0, 0, 80);
+    try (Coach coach = new Coach(store.kept())) {
+      done(coach.at(35).upkeep.zero(coach.nowNanos, ""));
+      Zero taken = coach.post.setup().zero();
+      Zero colder = new Zero(taken.up(), taken.standardErrorRad(), 11, "");
+      coach.post.use(coach.post.setup().with(colder));
+      coach.post.know(new TemperatureDrift(new Triad(1e-3, 0, 0), 1e-6, 5, 25));
+      coach.at(70).post.report(coach.nowNanos);
+      assertEquals(10e-3, coach.lean().pitchRad(), 2e-4, "10 degrees of drift are taken away");
+      done(coach.upkeep.zero(coach.nowNanos, ""));
+      assertEquals(0, taken.up().angleRad(coach.post.setup().zero().up()), 2e-4);
+      coach.at(79).post.report(coach.nowNanos);
+      assertEquals(0, coach.lean().pitchRad(), 2e-4, "none since the new zero");
     }
   }
 }

@@ -10,6 +10,7 @@ import io.pitchwatch.attitude.Calibration;
 import io.pitchwatch.attitude.CalibrationQuality;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.SensorSetup;
+import io.pitchwatch.attitude.TemperatureDrift;
 import io.pitchwatch.attitude.Triad;
 import io.pitchwatch.attitude.UpVector;
 import io.pitchwatch.attitude.Zero;
@@ -78,6 +79,24 @@ class StoreTest {
     try (Store store = open()) {
       assertEquals(Optional.of(LATER), store.kept().zero("floor"));
       assertEquals(ZERO, store.kept().setupBefore("floor").zero());
+    }
+  }
+
+  @Test
+  void driftThatWasLearntIsKeptForTheChipOfWhichItWasLearnt() {
+    TemperatureDrift drift = new TemperatureDrift(new Triad(4e-4, -1e-4, 2e-6), 3e-5, -4.5, 31);
+    try (Store store = open()) {
+      assertEquals(Optional.empty(), store.kept().drift("floor", "MPU-6050"));
+      assertEquals(new Written.Done(), store.kept().keepDrift("floor", "MPU-6050", drift));
+    }
+    try (Store store = open()) {
+      assertEquals(Optional.of(drift), store.kept().drift("floor", "MPU-6050"));
+      assertEquals(Optional.empty(), store.kept().drift("floor", "ADXL355"), "another chip there");
+      assertEquals(Optional.empty(), store.kept().drift("rear", "MPU-6050"));
+      store.kept().forgetDrift("floor");
+    }
+    try (Store store = open()) {
+      assertEquals(Optional.empty(), store.kept().drift("floor", "MPU-6050"));
     }
   }
 

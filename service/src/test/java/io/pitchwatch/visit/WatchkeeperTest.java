@@ -14,6 +14,7 @@ import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
 import io.pitchwatch.mqtt.Heron;
 import io.pitchwatch.settling.GroundModel;
+import io.pitchwatch.settling.GroundReport;
 import io.pitchwatch.visit.Report.AlertReport;
 import io.pitchwatch.visit.Report.SensorReport;
 import java.util.List;
@@ -125,5 +126,44 @@ class WatchkeeperTest {
     }
     assertEquals(Phase.UNDER_WAY, report.phase());
     assertEquals(List.of(), report.alerts());
+  }
+
+  @Test
+  void eachSensorIsWatchedAtItsOwnTemperature() {
+    GroundModel model = GroundModel.withThermometer(Math.toRadians(0.03));
+    Watchkeeper two =
+        new Watchkeeper(
+            coach,
+            List.of(new FittedSensor("front", model), new FittedSensor("rear", model)),
+            VisitState.atStart(0));
+    Installation rear = new Installation(Guide.IDLE, Double.NaN, Double.NaN, "", 1);
+    GroundReport told = GroundReport.UNKNOWN;
+    for (int second = 1; second < 36 * 3600; second++) {
+      double warmC = 20 + 8 * Math.sin(2 * Math.PI * second / (6 * 3600.0));
+      long nanos = second * 1_000_000_000L;
+      FloorReading steady = reading(0.3, nanos);
+      FloorReading drifts = reading(0.3 + 0.04 * (warmC - 20), nanos);
+      told =
+          two.round(
+                  drifts,
+                  List.of(sensor("front", steady, 41 - warmC), sensor("rear", drifts, warmC)),
+                  rear,
+                  nanos)
+              .ground();
+    }
+    assertEquals(0.04, Math.toDegrees(two.drift(1).perC().y()), 0.004);
+    assertEquals(0, Math.toDegrees(two.drift(0).perC().y()), 0.004);
+    assertFalse(told.settling());
+    double believedDeg = Math.toDegrees(told.roll().driftRadPerC());
+    assertEquals(0.04, believedDeg, 0.004, "by the believed sensor's watch");
+  }
+
+  private FloorReading reading(double rollDeg, long nanos) {
+    Lean lean = Lean.ofDegrees(rollDeg + NOISE_DEG * random.nextGaussian(), 0.1);
+    return new FloorReading(FloorState.STEADY, lean, lean, Math.toRadians(0.005), 0.001, nanos);
+  }
+
+  private static SensorReport sensor(String id, FloorReading seen, double temperatureC) {
+    return new SensorReport(id, Health.GOOD, "", temperatureC, 0.001, SensorSight.of(seen));
   }
 }

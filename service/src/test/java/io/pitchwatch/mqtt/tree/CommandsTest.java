@@ -60,6 +60,7 @@ class CommandsTest {
   @ParameterizedTest
   @CsvSource({
     "undo, now, care UNDO",
+    "drift, forget, care DRIFT_FORGET",
     "reversal, first, care REVERSAL_FIRST",
     "reversal, second, care REVERSAL_SECOND",
     "reversal, cancel, care REVERSAL_CANCEL",

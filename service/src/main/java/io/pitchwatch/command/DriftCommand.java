@@ -1,0 +1,44 @@
+package io.pitchwatch.command;
+
+import io.pitchwatch.attitude.TemperatureDrift;
+import java.util.Locale;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** What was learnt of a sensor's drift with temperature. */
+@Command(
+    name = "drift",
+    mixinStandardHelpOptions = true,
+    description = "Says what was learnt of a sensor's drift with temperature, or forgets it.",
+    footer = {
+      "",
+      "It is learnt by the daemon while the coach is parked. Stop the daemon first.",
+      "Exit codes: 0 said or forgotten, 2 wrong input."
+    })
+final class DriftCommand extends CareCommand {
+
+  @Option(names = "--forget", description = "Forget it, as after a chip was replaced.")
+  boolean forget;
+
+  @Override
+  CareStep care(BenchPost post) {
+    return forget
+        ? post.upkeep().forgetDrift()
+        : CareStep.done(words(post.post().drift().inFloor()));
+  }
+
+  private static String words(TemperatureDrift drift) {
+    if (!drift.isLearnt()) {
+      return "nothing was learnt of a drift with temperature yet";
+    }
+    return String.format(
+        Locale.ROOT,
+        "roll drifts by %+.4f, pitch by %+.4f, each within ± %.4f deg for every \u00b0C; learnt from"
+            + " %.0f to %.0f \u00b0C",
+        Math.toDegrees(drift.perC().y()),
+        Math.toDegrees(-drift.perC().x()),
+        Math.toDegrees(2 * drift.errorPerC()),
+        drift.lowC(),
+        drift.highC());
+  }
+}
