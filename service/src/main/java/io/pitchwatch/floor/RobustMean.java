@@ -19,17 +19,19 @@ final class RobustMean {
 
   private final double[] scratch;
   private final double noiseScale;
-  private double scale;
+  private final Rhythm rhythm;
   private double spread;
   private double share;
 
   /**
    * @param capacity most values at once
-   * @param noiseScale standard deviation of values that the chip alone makes
+   * @param noiseScale standard deviation of values that the chip alone makes; the scale is not
+   *     taken below this, so that rounding to counts cannot make it 0
    */
   RobustMean(int capacity, double noiseScale) {
     this.noiseScale = noiseScale;
     scratch = new double[capacity];
+    rhythm = new Rhythm(capacity);
   }
 
   /**
@@ -38,10 +40,8 @@ final class RobustMean {
    * @param v values, none NaN
    * @param w weights, 0 or more, not all 0
    * @param n how many, at least 1
-   * @param smallestScale the scale is not taken below this, so that rounding to counts cannot make
-   *     it 0
    */
-  double of(double[] v, double[] w, int n, double smallestScale) {
+  double of(double[] v, double[] w, int n) {
     System.arraycopy(v, 0, scratch, 0, n);
     Arrays.sort(scratch, 0, n);
     int half = n / 2;
@@ -54,10 +54,13 @@ final class RobustMean {
         best = i;
       }
     }
-    scale = HALF_TO_SIGMA * 0.5 * shortest;
+    double scale = HALF_TO_SIGMA * 0.5 * shortest;
     double middle = 0.5 * (scratch[best] + scratch[best + half]);
-    double first = near(v, w, n, middle, CUTOFF * Math.max(scale, smallestScale));
-    return near(v, w, n, first, CUTOFF * Math.max(spread, noiseScale));
+    double first = near(v, w, n, middle, CUTOFF * Math.max(scale, noiseScale));
+    double reach = CUTOFF * Math.max(spread, noiseScale);
+    double mean = near(v, w, n, first, reach);
+    double vibration = share < 1 ? rhythm.reach(v, n, first, reach) : 0;
+    return vibration > 0 ? near(v, w, n, first, vibration) : mean;
   }
 
   private double near(double[] v, double[] w, int n, double middle, double reach) {
@@ -79,11 +82,6 @@ final class RobustMean {
     share = kept / (double) n;
     spread = kept > 1 ? Math.sqrt(Math.max(0, squares - total * total / kept) / (kept - 1)) : 0;
     return weights > 0 ? middle + sum / weights : middle;
-  }
-
-  /** Half the length of the shortest half as a standard deviation, at the last call; may be 0. */
-  double scale() {
-    return scale;
   }
 
   /** Share of the values that were tame, at the last call. */

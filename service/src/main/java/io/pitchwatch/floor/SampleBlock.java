@@ -21,8 +21,6 @@ final class SampleBlock {
   private static final int FEWEST = 5;
   private static final double LEAST_SHARE = 0.3;
   private static final double CLEAR_SHARE = 0.6;
-  private static final double USUAL_SHARE = 0.93;
-  private static final double FOLLOW = 0.05;
 
   private final long[] nanos;
   private final double[][] ring;
@@ -32,8 +30,6 @@ final class SampleBlock {
   private final double[] value;
   private final double[] weight;
   private final RobustMean robust;
-  private final double noiseScale;
-  private final double[] usualScale = new double[3];
   private final int needed;
   private int count;
   private double share;
@@ -48,14 +44,12 @@ final class SampleBlock {
     mask = capacity - 1;
     value = new double[capacity];
     weight = new double[capacity];
-    noiseScale = noise.sampleG();
-    robust = new RobustMean(capacity, noiseScale);
+    robust = new RobustMean(capacity, noise.sampleG());
     needed = (int) Math.max(FEWEST, LEAST_SHARE * 3 * HOP_S * noise.rateHz());
   }
 
   void clear() {
     added = 0;
-    java.util.Arrays.fill(usualScale, 0);
   }
 
   void add(long atNanos, double fx, double fy, double fz) {
@@ -82,26 +76,11 @@ final class SampleBlock {
       for (int i = 0; i < count; i++) {
         value[i] = ring[axis][(int) (first + i) & mask];
       }
-      double smallest = Math.max(noiseScale, USUAL_SHARE * usualScale[axis]);
-      mean[axis] = robust.of(value, weight, count, smallest);
+      mean[axis] = robust.of(value, weight, count);
       spread[axis] = robust.spread();
       share = Math.min(share, robust.share());
-      follow(axis);
     }
     return true;
-  }
-
-  /**
-   * Follows the median of the scale. Without it an engine at a third of the sample rate, whose
-   * samples then take but three values, two of them alike, would have every third sample thrown out
-   * as wild.
-   */
-  private void follow(int axis) {
-    double scale = robust.scale();
-    if (usualScale[axis] == 0) {
-      usualScale[axis] = scale;
-    }
-    usualScale[axis] *= scale > usualScale[axis] ? 1 + FOLLOW : 1 - FOLLOW;
   }
 
   /** Finds the samples of the block and their weights. */

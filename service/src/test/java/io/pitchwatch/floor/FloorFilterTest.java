@@ -154,6 +154,37 @@ class FloorFilterTest {
     assertEquals(truth.pitchRad(), reading.steady().pitchRad(), 3 * u, reading + ", seed " + SEED);
   }
 
+  /**
+   * Lines of 20 to 42 Hz, a fiftieth of a hertz apart, some of them a third or a quarter of the
+   * sample rate, where the samples of a line take but a few values and most look wild to the
+   * others.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {100, 125})
+  void engineLeavesTheLeanWhereItIsWhateverItsLine(double rateHz) {
+    for (int k = 1000; k <= 2100; k++) {
+      double lineHz = k / 50.0;
+      ParkedCoach coach = new ParkedCoach(Chip.ADXL345, rateHz, Scene.STILL, LEAN, SEED + k);
+      FloorFilter filter = new FloorFilter(Chip.ADXL345.noise(rateHz));
+      long nanos = 0;
+      while (nanos < 20 * SECOND) {
+        nanos = coach.next();
+        double turn = 2 * Math.PI * (lineHz * nanos / SECOND + 0.05 * k);
+        filter.accept(
+            nanos,
+            coach.sample[0] + 16e-3 * Math.sin(2 * turn + 1),
+            coach.sample[1] + 30e-3 * Math.sin(turn) + 8e-3 * Math.sin(2 * turn + 2),
+            coach.sample[2] + 25e-3 * Math.sin(turn + 1));
+      }
+
+      FloorReading reading = filter.reading(nanos);
+
+      assertEquals(FloorState.STEADY, reading.state(), lineHz + " Hz");
+      assertEquals(LEAN.rollDeg(), reading.steady().rollDeg(), 0.03, lineHz + " Hz");
+      assertEquals(LEAN.pitchDeg(), reading.steady().pitchDeg(), 0.03, lineHz + " Hz");
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {100, 200, 500})
   void thirdOfWildSamplesAllOnOneSideDoesNotMoveIt(double rateHz) {
