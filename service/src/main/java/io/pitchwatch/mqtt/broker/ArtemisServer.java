@@ -1,18 +1,15 @@
 package io.pitchwatch.mqtt.broker;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
 import org.apache.activemq.artemis.api.core.TransportConfiguration;
 import org.apache.activemq.artemis.core.config.Configuration;
 import org.apache.activemq.artemis.core.config.impl.ConfigurationImpl;
 import org.apache.activemq.artemis.core.remoting.impl.netty.NettyAcceptorFactory;
 import org.apache.activemq.artemis.core.server.ActiveMQServer;
-import org.apache.activemq.artemis.core.server.JournalType;
 import org.apache.activemq.artemis.core.server.impl.ActiveMQServerImpl;
 import org.apache.activemq.artemis.core.settings.impl.AddressFullMessagePolicy;
 import org.apache.activemq.artemis.core.settings.impl.AddressSettings;
@@ -25,46 +22,28 @@ final class ArtemisServer {
   /** As the link's own limit: a larger message has no business here. */
   private static final int LARGEST_PACKET = 256 * KIB;
 
-  private static final int JOURNAL_FILE = 512 * KIB;
-  private static final int JOURNAL_BUFFER = 128 * KIB;
-
-  /**
-   * What is written within this time goes to disk in one piece; a crash loses no more than this.
-   */
-  private static final int FLUSH_NANOS = (int) TimeUnit.MILLISECONDS.toNanos(100);
-
   private static final long MEMORY = 8L * KIB * KIB;
 
   /** Beyond this a client that does not read loses messages; the others do not notice. */
   private static final long QUEUE_MEMORY = 512L * KIB;
 
-  private static final long LOCK_MILLIS = 2_000;
   private static final long START_S = 20;
 
   private final ActiveMQServer server;
 
-  /**
-   * One that is not started yet.
-   *
-   * @param store where messages that outlive the process are kept; not used unless kept is true
-   * @param kept whether any are
-   */
-  ArtemisServer(OwnBrokerSettings settings, List<Account> accounts, Path store, boolean kept) {
+  /** One that is not started yet. */
+  ArtemisServer(OwnBrokerSettings settings, List<Account> accounts) {
     Rights rights = new Rights(settings.tree(), settings.hubPrefixes());
-    Configuration configuration = configuration(settings, store, kept);
-    configuration.registerBrokerPlugin(new ArtemisKeeping(new Keeping(settings.tree())));
+    Configuration configuration = configuration(settings);
     server = new ActiveMQServerImpl(configuration, new ArtemisSecurity(accounts, rights));
   }
 
   /**
    * Starts; returns once it accepts connections.
    *
-   * @param diskFailed told, on one of Artemis' threads, when messages cannot be kept any more
    * @throws IOException if it does not start
    */
-  void start(Consumer<String> diskFailed) throws IOException {
-    server.registerIOCriticalErrorListener(
-        (thrown, message, file) -> diskFailed.accept(String.valueOf(message)));
+  void start() throws IOException {
     try {
       server.start();
       if (!server.waitForActivation(START_S, TimeUnit.SECONDS) || !server.isActive()) {
@@ -88,12 +67,12 @@ final class ArtemisServer {
     }
   }
 
-  private static Configuration configuration(OwnBrokerSettings settings, Path store, boolean kept) {
+  private static Configuration configuration(OwnBrokerSettings settings) {
     ConfigurationImpl configuration = new ConfigurationImpl();
     configuration.setName("pitchwatch");
-    configuration.setPersistenceEnabled(kept);
-    setStore(configuration, store);
-    configuration.setThreadPoolMaxSize(4);
+    configuration.setPersistenceEnabled(false);
+    // With more, a newcomer may hear what stood after what is new: see docs/decisions/artemis.md.
+    configuration.setThreadPoolMaxSize(1);
     configuration.setScheduledThreadPoolMaxSize(1);
     configuration.setJMXManagementEnabled(false);
     configuration.setCriticalAnalyzer(false);
@@ -108,25 +87,6 @@ final class ArtemisServer {
     queues.setAddressFullMessagePolicy(AddressFullMessagePolicy.DROP);
     configuration.addAddressSetting("#", queues);
     return configuration;
-  }
-
-  private static void setStore(Configuration configuration, Path store) {
-    configuration.setJournalDirectory(store.resolve("journal").toString());
-    configuration.setBindingsDirectory(store.resolve("bindings").toString());
-    configuration.setPagingDirectory(store.resolve("paging").toString());
-    configuration.setLargeMessagesDirectory(store.resolve("large").toString());
-    configuration.setJournalType(JournalType.NIO);
-    configuration.setJournalFileSize(JOURNAL_FILE);
-    configuration.setJournalMinFiles(2);
-    configuration.setJournalPoolFiles(2);
-    configuration.setJournalBufferSize_NIO(JOURNAL_BUFFER);
-    configuration.setJournalBufferTimeout_NIO(FLUSH_NANOS);
-    // Nothing here is worth a flush of the card's cache: what must last is in the store.
-    configuration.setJournalDatasync(false);
-    configuration.setJournalSyncTransactional(false);
-    configuration.setJournalSyncNonTransactional(false);
-    configuration.setJournalLockAcquisitionTimeout(LOCK_MILLIS);
-    configuration.setMaxDiskUsage(-1);
   }
 
   private static TransportConfiguration acceptor(OwnBrokerSettings settings) {

@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param host address to listen on; a loopback one unless the owner says otherwise
  * @param port TCP port, for MQTT and for MQTT over WebSocket
- * @param directory where what stands on it is kept, and the passwords of the other accounts
+ * @param directory where the passwords of the other accounts are
  * @param tree first level of the devices' topics
  * @param hubPrefixes first levels of the hubs' topics
  * @param daemon the daemon's account; its password file is made when it is missing

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.pitchwatch.mqtt.broker.Account.Kind;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -41,15 +40,5 @@ class RightsTest {
     assertEquals(daemon, rights.mayPublish(Kind.DAEMON, levels(topic)));
     assertEquals(dashboard, rights.mayPublish(Kind.DASHBOARD, levels(topic)));
     assertEquals(false, rights.mayPublish(Kind.GUEST, levels(topic)));
-  }
-
-  @Test
-  void whatPeopleSaidOutlivesTheProcessAndWhatWasMeasuredDoesNot() {
-    Keeping keeping = new Keeping("homie");
-    assertEquals(true, keeping.outlives(levels("homie/5/heron/visit/laid")));
-    assertEquals(true, keeping.outlives(levels("homie/5/heron/$alert/fridge-galley")));
-    assertEquals(false, keeping.outlives(levels("homie/5/heron/floor/verdict")));
-    assertEquals(false, keeping.outlives(levels("homie/5/heron/$state")));
-    assertEquals(false, keeping.outlives(levels("homie/5")));
   }
 }
