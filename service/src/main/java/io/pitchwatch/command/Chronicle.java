@@ -65,7 +65,7 @@ final class Chronicle {
     noteAlerts(report);
     if (minute.isPresent()) {
       Minute row = Minute.of(minute.get(), wallSeconds(minute.get().atNanos()), marks(report));
-      clerk.execute(() -> history.add(row).ifPresent(this::tell));
+      clerk.execute(() -> tell(history.add(row)));
     }
   }
 
@@ -87,7 +87,7 @@ final class Chronicle {
 
   private void note(String kind, String name, String text, long atNanos) {
     HistoryEvent event = new HistoryEvent(atNanos, 0, wallSeconds(atNanos), kind, name, text);
-    clerk.execute(() -> history.note(event));
+    clerk.execute(() -> tell(history.note(event)));
   }
 
   private long wallSeconds(long nanos) {
@@ -115,7 +115,7 @@ final class Chronicle {
     return marks;
   }
 
-  /** What keeps history from lasting is said once, not with every batch of minutes. */
+  /** What keeps history from lasting is said once, not every minute. */
   private void tell(Written written) {
     String trouble = "";
     if (written instanceof Written.NotLasting failed) {

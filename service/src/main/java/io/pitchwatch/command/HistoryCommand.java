@@ -22,8 +22,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Shows how the floor leaned over hours to years, from a service's store. The",
-      "service may be running: the store is only read; its last minutes are not there",
-      "yet."
+      "service may be running: the store is only read."
     },
     footer = {
       "",

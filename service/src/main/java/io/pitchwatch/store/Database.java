@@ -134,7 +134,7 @@ final class Database implements AutoCloseable {
    * if its end had never been written, while damage to the file is noticed.
    */
   private void settle(Connection open) {
-    if (schema.durability() != Schema.Durability.FULL) {
+    if (schema.durability() != Schema.Durability.MOVED) {
       return;
     }
     try {

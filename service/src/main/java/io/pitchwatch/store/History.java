@@ -8,14 +8,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * The floor's lean over hours to years. Minutes are written six at a time, since what wears a
- * memory card is the number of writes and not their size; a kill or a power cut takes the minutes
- * since the last write. Not thread-safe.
+ * The floor's lean over hours to years. Each minute is on the disk before the next begins, so that
+ * a power cut takes none but the one that was not over (docs/decisions/store.md says what that
+ * costs). Not thread-safe.
  */
 public final class History implements HistorySource {
-
-  /** Minutes that are written together. */
-  public static final int BATCH = 6;
 
   /** A day of minutes waits for a disk that refuses them. */
   private static final int MOST_WAITING = 1440;
@@ -50,27 +47,32 @@ public final class History implements HistorySource {
   }
 
   /**
-   * Takes a minute, not earlier than the one before; every sixth is written with those before it.
+   * Writes a minute, not earlier than the one before, and what waits for a disk that refused it.
    *
-   * @return what came of writing; empty when nothing was written
+   * @return what came of writing
    */
-  public Optional<Written> add(Minute minute) {
+  public Written add(Minute minute) {
     if (minutes.size() == MOST_WAITING) {
       minutes.removeFirst();
     }
     minutes.addLast(minute);
-    return minutes.size() % BATCH == 0 ? Optional.of(flush()) : Optional.empty();
+    return flush();
   }
 
-  /** Takes an event; it is written with the next minutes. */
-  public void note(HistoryEvent event) {
+  /**
+   * Writes an event, and what waits for a disk that refused it.
+   *
+   * @return what came of writing
+   */
+  public Written note(HistoryEvent event) {
     if (events.size() == MOST_EVENTS_WAITING) {
       events.removeFirst();
     }
     events.addLast(event);
+    return flush();
   }
 
-  /** Writes all that waits. */
+  /** Writes what a disk has refused so far, if anything. */
   public Written flush() {
     if (minutes.isEmpty() && events.isEmpty()) {
       return new Written.Done();
@@ -105,6 +107,9 @@ public final class History implements HistorySource {
         HistoryRows.insert(statement, minute, run, atSeconds(minute.atNanos()));
       }
     }
+    if (events.isEmpty()) {
+      return;
+    }
     try (PreparedStatement statement = open.prepareStatement(INSERT_EVENT)) {
       for (HistoryEvent event : events) {
         statement.setLong(1, run);
@@ -133,8 +138,7 @@ public final class History implements HistorySource {
   }
 
   /**
-   * Brings rows in the order in which they happened, up to six minutes behind; hours and days with
-   * the incomplete last one.
+   * Brings rows in the order in which they happened; hours and days with the incomplete last one.
    *
    * @param sink gets each row; it must not write to this store
    * @return what stopped the reading half way, if anything did

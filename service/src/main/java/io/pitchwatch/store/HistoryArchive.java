@@ -8,10 +8,7 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/**
- * The history of a store that another process may be writing: only read, never changed, and not up
- * to the minute, since the last few wait in that process.
- */
+/** The history of a store that another process may be writing: only read, never changed. */
 public final class HistoryArchive implements HistorySource, AutoCloseable {
 
   private final Connection open;

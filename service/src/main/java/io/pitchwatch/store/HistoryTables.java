@@ -18,9 +18,9 @@ final class HistoryTables {
 
   static final Schema SCHEMA =
       new Schema(
-          Durability.NORMAL,
-          // Six rows are a quarter of such a page; a larger page would be written for as little.
-          1024,
+          Durability.COMMITTED,
+          // A minute writes one page, and this is the smallest there is.
+          512,
           false,
           List.of(
               List.of(

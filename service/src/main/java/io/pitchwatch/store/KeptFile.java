@@ -26,7 +26,7 @@ final class KeptFile implements AutoCloseable {
 
   static final Schema SCHEMA =
       new Schema(
-          Durability.FULL,
+          Durability.MOVED,
           1024,
           true,
           List.of(

@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * What one database file holds.
  *
- * @param durability whether every commit waits for the disk
+ * @param durability where a commit is when it is done
  * @param pageBytes size of a page: what one small commit costs
  * @param checkWhole whether the whole file is checked when it is opened; for small ones
  * @param versions the statements that lead from each version to the next, the first from nothing
@@ -28,12 +28,15 @@ record Schema(
   private static final int BUSY_MILLIS = 2000;
   private static final int LOG_PAGES = 256;
 
-  /** What a power cut may take (sqlite.org/pragma.html#pragma_synchronous). */
+  /**
+   * Where a commit is when it is done. On the disk in either case: SQLite's FULL, since NORMAL in
+   * this journal mode lets a power cut take commits (sqlite.org/pragma.html#pragma_synchronous).
+   */
   enum Durability {
-    /** Nothing that was committed. */
-    FULL,
-    /** The last commits; never the file. */
-    NORMAL
+    /** In the file itself. */
+    MOVED,
+    /** In the log beside the file, which is moved into the file now and then. */
+    COMMITTED
   }
 
   Schema {
@@ -54,7 +57,7 @@ record Schema(
     Sql.run(open, "PRAGMA temp_store=MEMORY");
     int version = checkedVersion(open);
     Sql.run(open, "PRAGMA journal_mode=WAL");
-    Sql.run(open, "PRAGMA synchronous=" + durability);
+    Sql.run(open, "PRAGMA synchronous=FULL");
     Sql.run(open, "PRAGMA wal_autocheckpoint=" + LOG_PAGES);
     Sql.run(open, "PRAGMA journal_size_limit=" + LOG_PAGES * pageBytes);
     if (checkWhole && version > 0) {

@@ -6,10 +6,9 @@ import java.util.List;
 import java.util.function.LongSupplier;
 
 /**
- * All that must survive a power cut, in one directory: {@code kept.db}, where every write waits for
- * the disk, and {@code history.db}, which may lose its last minutes. Whatever state the files are
- * in, there is a store; what is wrong is told. Not thread-safe, and as slow as the disk: keep it
- * off the thread that samples.
+ * All that must survive a power cut, in one directory: {@code kept.db} and {@code history.db},
+ * where every write waits for the disk. Whatever state the files are in, there is a store; what is
+ * wrong is told. Not thread-safe, and as slow as the disk: keep it off the thread that samples.
  */
 public final class Store implements AutoCloseable {
 

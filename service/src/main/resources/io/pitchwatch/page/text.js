@@ -294,7 +294,7 @@ export const text = {
     span: "How far back",
     spans: { day: "A day", week: "A week", month: "A month", year: "A year" },
     asked: "Asking the coach for its history…",
-    nothing: "Nothing is written down of this time. The latest minutes follow within six.",
+    nothing: "Nothing is written down of this time. The latest follows when its minute is over.",
     noDrawing: "What draws the history could not be loaded from the page's server.",
     unreadable: "The coach's answer cannot be read.",
     truncated: "There was more than fits; this is the latest of it.",

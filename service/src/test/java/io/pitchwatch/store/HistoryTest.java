@@ -8,7 +8,6 @@ import io.pitchwatch.settling.MinuteValue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -33,18 +32,49 @@ class HistoryTest {
   }
 
   @Test
-  void minutesAreWrittenSixAtATime() {
-    try (Store store = open()) {
-      History history = store.history();
-      add(history, 1, 5);
-      assertEquals(0, Minutes.rows(history, Resolution.MINUTE).size());
-      assertEquals(Optional.of(new Written.Done()), history.add(Minutes.numbered(6)));
-      assertEquals(6, Minutes.rows(history, Resolution.MINUTE).size());
-      add(history, 7, 7);
+  void aMinuteIsThereWhenItIsSaidToBe() {
+    Store store = open();
+    assertEquals(new Written.Done(), store.history().add(Minutes.numbered(1)));
+    store.history().add(Minutes.numbered(2));
+    assertEquals(2, Minutes.rows(store.history(), Resolution.MINUTE).size());
+    store.abandon();
+    try (Store again = open()) {
+      assertEquals(2, Minutes.rows(again.history(), Resolution.MINUTE).size());
+      assertEquals(2, again.history().run());
+    }
+  }
+
+  @Test
+  void anAlertIsWrittenWithoutWaitingForItsMinuteToEnd() {
+    Store store = open();
+    HistoryEvent event = new HistoryEvent(30_000_000_000L, 0, 5, "raised", "ground", "Sinking.");
+    assertEquals(new Written.Done(), store.history().note(event));
+    store.abandon();
+    try (Store again = open()) {
+      List<HistoryEvent> events = new ArrayList<>();
+      again.history().eachEvent(HistoryQuery.all(Resolution.MINUTE), events::add);
+      assertEquals(List.of("Sinking."), events.stream().map(HistoryEvent::text).toList());
+    }
+  }
+
+  /** Such pages were written when minutes were kept six at a time. */
+  @Test
+  void anOlderFileWithLargerPagesIsGoneOnWith() throws Exception {
+    Schema now = HistoryTables.SCHEMA;
+    Schema older = new Schema(now.durability(), 1024, now.checkWhole(), now.versions());
+    try (var file = Sql.open(directory.resolve("history.db") + "")) {
+      older.prepare(file);
+      Sql.run(
+          file,
+          "INSERT INTO minute (run, at_s, wall_s, roll, pitch, marks) VALUES (1, 60, 60, 7, 8, 0)");
     }
     try (Store store = open()) {
-      assertEquals(7, Minutes.rows(store.history(), Resolution.MINUTE).size(), "closed cleanly");
+      add(store.history(), 1, 70);
+      assertEquals(71, Minutes.rows(store.history(), Resolution.MINUTE).size());
       assertEquals(2, store.history().run());
+    }
+    try (var file = Sql.open(directory.resolve("history.db") + "")) {
+      assertEquals(1024, Sql.number(file, "PRAGMA page_size"));
     }
   }
 

@@ -15,13 +15,13 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Hours and days are what plain sums over their minutes say, whatever the gaps, restarts and clock
- * jumps; 20 histories, or 500 with {@code -Dpitchwatch.full=true}; another start with {@code
+ * jumps; 10 histories, or 500 with {@code -Dpitchwatch.full=true}; another start with {@code
  * -Dpitchwatch.seed=N}.
  */
 class RollUpPropertyTest {
 
   private static final long SEED = Long.getLong("pitchwatch.seed", 4_711L);
-  private static final int CASES = Boolean.getBoolean("pitchwatch.full") ? 500 : 20;
+  private static final int CASES = Boolean.getBoolean("pitchwatch.full") ? 500 : 10;
   private static final double MICRORADIAN = 1.01e-6;
   private static final double HUNDREDTH = 0.0101;
 
