@@ -10,7 +10,7 @@ import java.util.List;
 
 /**
  * Draws docs/figures/accuracy-still.svg and accuracy-walking.svg, error against averaging time and
- * the white-noise bound, and allan.svg, a real recording beside its data sheet.
+ * the white-noise bound.
  */
 final class AccuracyPlots {
 
@@ -22,14 +22,13 @@ final class AccuracyPlots {
   /**
    * Draws.
    *
-   * @param args the directory for the plots; seeds; and the still recording
+   * @param args the directory for the plots, and seeds
    */
   public static void main(String[] args) throws IOException {
     Path directory = Path.of(args[0]);
     int seeds = Integer.parseInt(args[1]);
     draw(directory, seeds, Scene.STILL);
     draw(directory, seeds, Scene.WALKING);
-    Files.writeString(directory.resolve("allan.svg"), allan(Path.of(args[2])));
   }
 
   private static void draw(Path directory, int seeds, Scene scene) throws IOException {
@@ -57,47 +56,5 @@ final class AccuracyPlots {
 
   private static double[] bound(SensorNoise noise, double seconds) {
     return new double[] {seconds, Math.toDegrees(noise.boundRad(seconds))};
-  }
-
-  /** The Allan deviation of white noise of density N is N/√(2τ). */
-  private static String allan(Path still) throws IOException {
-    List<String> lines = Files.readAllLines(still);
-    double[][] axes = new double[3][lines.size() - 1];
-    double endS = 0;
-    for (int i = 1; i < lines.size(); i++) {
-      String[] cells = lines.get(i).split(",", -1);
-      endS = Double.parseDouble(cells[0]);
-      for (int axis = 0; axis < 3; axis++) {
-        axes[axis][i - 1] = 1e3 * Double.parseDouble(cells[axis + 1]);
-      }
-    }
-    double periodS = endS / (lines.size() - 2);
-    LogPlot plot =
-        new LogPlot(
-            "Allan deviation of an MPU-6050 lying still for 11 minutes",
-            new double[] {0.01, 1000},
-            new double[] {0.01, 10},
-            "averaging time, s",
-            "Allan deviation, mg");
-    for (int axis = 0; axis < 3; axis++) {
-      List<double[]> points = new ArrayList<>();
-      AllanDeviation deviation = AllanDeviation.ofSamples(axes[axis]);
-      for (int m = 1; m < axes[axis].length / 4; m = Math.max(m + 1, m * 5 / 4)) {
-        double mg = deviation.overlapping(m);
-        points.add(new double[] {m * periodS, mg});
-        if (axis == 0 && (m == 1 || Math.abs(m * periodS - 10) < 1.3)) {
-          System.out.printf("x, %.2f s: %.3f mg%n", m * periodS, mg);
-        }
-      }
-      plot.line("xyz".charAt(axis) + ", measured", axis, false, points.toArray(double[][]::new));
-    }
-    double densityMg = 1e3 * Chip.MPU6050.densityG;
-    return plot.line(
-            "data sheet",
-            3,
-            true,
-            new double[] {periodS, densityMg / Math.sqrt(2 * periodS)},
-            new double[] {100, densityMg / Math.sqrt(200)})
-        .svg();
   }
 }
