@@ -25,6 +25,7 @@ final class AllanPlots {
 
   private static final long SECOND = 1_000_000_000L;
   private static final double SIMULATED_S = 1800;
+  private static final double LEAST_S = 0.01;
   private static final String AXES = "xyz";
 
   /** Samples at an even pace: times, s, and three axes, g. */
@@ -125,7 +126,7 @@ final class AllanPlots {
             "Allan deviation of "
                 + (real ? "a real " + facts.chip() + ", still for 11 minutes" : "")
                 + (real ? "" : "the simulated " + facts.chip() + ", through its registers"),
-            new double[] {0.01, 1000},
+            new double[] {LEAST_S, 1000},
             quiet ? new double[] {0.001, 1} : new double[] {0.01, 10},
             "averaging time, s",
             "Allan deviation, mg");
@@ -133,9 +134,10 @@ final class AllanPlots {
       plot.line(
           AXES.charAt(axis) + (real ? ", measured" : ", simulated"), axis, false, of(still, axis));
     }
-    plot.line("data sheet, x and y", 3, true, white(facts.xyNoiseG(), still));
-    if (facts.zNoiseG() != facts.xyNoiseG()) {
-      plot.line("data sheet, z", 2, true, white(facts.zNoiseG(), still));
+    boolean alike = facts.zNoiseG() == facts.xyNoiseG();
+    plot.line(alike ? "data sheet" : "data sheet, x, y", 3, true, white(facts.xyNoiseG()));
+    if (!alike) {
+      plot.line("data sheet, z", 2, true, white(facts.zNoiseG()));
     }
     return plot.svg();
   }
@@ -147,7 +149,9 @@ final class AllanPlots {
     int length = still.timeS.length;
     for (int m = 1; m < length / 4; m = Math.max(m + 1, m * 5 / 4)) {
       double mg = 1e3 * deviation.overlapping(m);
-      points.add(new double[] {m * periodS, mg});
+      if (m * periodS >= LEAST_S) {
+        points.add(new double[] {m * periodS, mg});
+      }
       if (m == 1 || Math.abs(m * periodS - 10) < 1.2) {
         System.out.printf(Locale.ROOT, "%s, %.2f s: %.4f mg%n", AXES.charAt(axis), m * periodS, mg);
       }
@@ -155,10 +159,10 @@ final class AllanPlots {
     return points.toArray(double[][]::new);
   }
 
-  private static double[][] white(double densityG, Still still) {
+  private static double[][] white(double densityG) {
     double densityMg = 1e3 * densityG;
     return new double[][] {
-      {still.periodS(), densityMg / Math.sqrt(2 * still.periodS())},
+      {LEAST_S, densityMg / Math.sqrt(2 * LEAST_S)},
       {100, densityMg / Math.sqrt(200)}
     };
   }
