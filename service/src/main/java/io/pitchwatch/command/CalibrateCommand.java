@@ -35,7 +35,7 @@ final class CalibrateCommand extends CareCommand {
 
   @Override
   CareStep care(BenchPost post) throws InterruptedException, IOException {
-    CareStep begun = post.upkeep().calibrate(post.date());
+    CareStep begun = post.upkeep().calibrate(Optional.empty(), post.date());
     if (!begun.done()) {
       return begun;
     }

@@ -2,6 +2,7 @@ package io.pitchwatch.command;
 
 import io.pitchwatch.attitude.TemperatureDrift;
 import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -23,7 +24,7 @@ final class DriftCommand extends CareCommand {
   @Override
   CareStep care(BenchPost post) {
     return forget
-        ? post.upkeep().forgetDrift()
+        ? post.upkeep().forgetDrift(Optional.empty())
         : CareStep.done(words(post.post().drift().inFloor()));
   }
 

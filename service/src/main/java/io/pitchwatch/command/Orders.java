@@ -105,20 +105,20 @@ final class Orders implements Commands {
   }
 
   @Override
-  public void care(Care step) {
+  public void care(Care step, Optional<String> sensor) {
     inbox.leave(
         () -> {
           long nowNanos = clock.getAsLong();
           String when = date.apply(nowNanos);
           String what = step.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-          carryOut(what, () -> carry(step, nowNanos, when));
+          carryOut(what, () -> carry(step, sensor, nowNanos, when));
         });
   }
 
-  private CareStep carry(Care step, long nowNanos, String when) {
+  private CareStep carry(Care step, Optional<String> sensor, long nowNanos, String when) {
     return switch (step) {
-      case UNDO -> upkeep.undo();
-      case DRIFT_FORGET -> upkeep.forgetDrift();
+      case UNDO -> upkeep.undo(sensor);
+      case DRIFT_FORGET -> upkeep.forgetDrift(sensor);
       case REVERSAL_FIRST -> upkeep.reversalFirst(nowNanos, when);
       case REVERSAL_SECOND -> upkeep.reversalSecond(nowNanos, when);
       case REVERSAL_CANCEL -> upkeep.cancel(Guide.Task.REVERSAL);
@@ -126,7 +126,7 @@ final class Orders implements Commands {
       case ALIGN_FRONT_UP -> upkeep.alignAfter(true, nowNanos, when);
       case ALIGN_REAR_UP -> upkeep.alignAfter(false, nowNanos, when);
       case ALIGN_CANCEL -> upkeep.cancel(Guide.Task.ALIGN);
-      case CALIBRATE_START -> upkeep.calibrate(when);
+      case CALIBRATE_START -> upkeep.calibrate(sensor, when);
       case CALIBRATE_ACCEPT -> upkeep.accept();
       case CALIBRATE_CANCEL -> upkeep.cancel(Guide.Task.CALIBRATE);
     };

@@ -1,5 +1,6 @@
 package io.pitchwatch.command;
 
+import java.util.Optional;
 import picocli.CommandLine.Command;
 
 /** Back to before the last change. */
@@ -12,6 +13,6 @@ final class UndoCommand extends CareCommand {
 
   @Override
   CareStep care(BenchPost post) {
-    return post.upkeep().undo();
+    return post.upkeep().undo(Optional.empty());
   }
 }

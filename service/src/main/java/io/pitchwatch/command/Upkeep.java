@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Leads people through looking after the sensors of a coach. Zero, reversal and heading are taken
- * of all sensors at once, since one coach carries them all; a calibration is of the first.
+ * of all sensors at once, since one coach carries them all; a calibration is of one, the first
+ * where none is named.
  */
 final class Upkeep {
 
@@ -21,9 +22,11 @@ final class Upkeep {
   private Task task = Task.NONE;
   private String said = "";
   private @Nullable PoseGuide poses;
+  private SensorCare inHand;
 
   Upkeep(List<SensorPost> posts, Kept kept) {
     cares = posts.stream().map(post -> new SensorCare(post, kept)).toList();
+    inHand = cares.get(0);
     if (kept.reversalFirst(posts.get(0).id()).isPresent()) {
       task = Task.REVERSAL;
     }
@@ -31,7 +34,28 @@ final class Upkeep {
 
   /** What is going on, for people. */
   Guide guide() {
-    return new Guide(task, said(), next(), poses == null ? cares.get(0).undoWords() : "");
+    return new Guide(task, said(), next(), poses == null ? undoWords() : "");
+  }
+
+  /** Of the first; of another only where there is something to go back to. */
+  private String undoWords() {
+    StringBuilder words = new StringBuilder(cares.get(0).undoWords());
+    for (SensorCare care : cares.subList(1, cares.size())) {
+      String more = care.undoWords();
+      if (!more.isEmpty()) {
+        words.append(words.isEmpty() ? "" : "; ");
+        words.append("sensor ").append(care.post().id()).append(": ").append(more);
+      }
+    }
+    return words.toString();
+  }
+
+  /** The care of the sensor that is named, which the tree has checked; of the first otherwise. */
+  private SensorCare care(Optional<String> sensor) {
+    return cares.stream()
+        .filter(care -> sensor.isEmpty() || care.post().id().equals(sensor.get()))
+        .findFirst()
+        .orElseThrow();
   }
 
   private String said() {
@@ -62,12 +86,21 @@ final class Upkeep {
     return free().orElseGet(() -> said(all(care -> care.zero(nowNanos, date))));
   }
 
-  CareStep undo() {
-    return free().orElseGet(() -> said(all(SensorCare::undo)));
+  CareStep undo(Optional<String> sensor) {
+    return free().orElseGet(() -> said(sensor.isEmpty() ? undoAll() : care(sensor).undo()));
   }
 
-  CareStep forgetDrift() {
-    return free().orElseGet(() -> said(all(SensorCare::forgetDrift)));
+  /** Some may have nothing to go back to: the last change was of another alone. */
+  private CareStep undoAll() {
+    List<SensorCare> changed = cares.stream().filter(it -> !it.undoWords().isEmpty()).toList();
+    return changed.isEmpty() ? cares.get(0).undo() : all(changed, SensorCare::undo);
+  }
+
+  CareStep forgetDrift(Optional<String> sensor) {
+    return free()
+        .orElseGet(
+            () ->
+                said(sensor.isEmpty() ? all(SensorCare::forgetDrift) : care(sensor).forgetDrift()));
   }
 
   CareStep reversalFirst(long nowNanos, String date) {
@@ -93,14 +126,17 @@ final class Upkeep {
     return over(all(care -> care.alignAfter(frontWentUp, nowNanos, date)));
   }
 
-  CareStep calibrate(String date) {
+  CareStep calibrate(Optional<String> sensor, String date) {
     return free()
         .orElseGet(
             () -> {
-              poses = cares.get(0).post().calibrate(date);
+              inHand = care(sensor);
+              poses = inHand.post().calibrate(date);
               task = Task.CALIBRATE;
               return CareStep.done(
-                  "calibration begun: take the sensor in your hand, or its board to a table");
+                  "calibration begun: take "
+                      + (cares.size() > 1 ? "sensor " + inHand.post().id() : "the sensor")
+                      + " in your hand, or its board to a table");
             });
   }
 
@@ -119,7 +155,7 @@ final class Upkeep {
       return CareStep.refused("there is no calibration yet: " + guide.lacking());
     }
     endPoses();
-    return over(cares.get(0).calibrated(calibration.get()));
+    return over(inHand.calibrated(calibration.get()));
   }
 
   /** Ends whatever is going on; what was in use before stays in use. */
@@ -137,7 +173,7 @@ final class Upkeep {
 
   private void endPoses() {
     poses = null;
-    cares.get(0).post().endCalibration();
+    inHand.post().endCalibration();
   }
 
   /** Refuses when something else is going on. */
@@ -167,6 +203,10 @@ final class Upkeep {
 
   /** The first sensor decides; what the others say is told beside it. */
   private CareStep all(Function<SensorCare, CareStep> what) {
+    return all(cares, what);
+  }
+
+  private static CareStep all(List<SensorCare> cares, Function<SensorCare, CareStep> what) {
     CareStep first = what.apply(cares.get(0));
     if (!first.done()) {
       return first;

@@ -22,6 +22,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -111,7 +112,7 @@ class CalibrateSimulationTest {
     allPoses();
     try (VirtualBench bench = bench();
         BenchPost post = post(bench)) {
-      assertTrue(post.upkeep().calibrate("2026-05-01T10:00:00Z").done());
+      assertTrue(post.upkeep().calibrate(Optional.empty(), "2026-05-01T10:00:00Z").done());
       PoseGuide guide = post.upkeep().poses().orElseThrow();
       double endS = written / RATE_HZ;
       post.until(nowNanos -> guide.next().isEmpty() || nowNanos > endS * 1e9);
@@ -126,7 +127,7 @@ class CalibrateSimulationTest {
       assertNear(TRUTH.misalignment(), found.misalignment(), 0.3 * MILLI, "misalignment");
       assertEquals("2026-05-01T10:00:00Z", found.date());
       assertTrue(found.quality().beforeG() > 30 * found.quality().afterG(), found.toString());
-      assertTrue(post.upkeep().undo().done());
+      assertTrue(post.upkeep().undo(Optional.empty()).done());
       assertEquals(SensorSetup.NONE, post.post().setup());
     }
   }
@@ -138,7 +139,7 @@ class CalibrateSimulationTest {
         BenchPost post = post(bench)) {
       post.until(nowNanos -> nowNanos > 10e9);
       assertEquals(FloorState.STEADY, post.post().reading(post.nowNanos()).state());
-      post.upkeep().calibrate("");
+      post.upkeep().calibrate(Optional.empty(), "");
       post.until(nowNanos -> nowNanos > 20e9);
       assertEquals(FloorState.UNKNOWN, post.post().reading(post.nowNanos()).state());
       assertEquals(Health.DOUBTFUL, post.post().report(post.nowNanos()).health());
@@ -163,7 +164,7 @@ class CalibrateSimulationTest {
     }
     try (VirtualBench bench = bench();
         BenchPost post = post(bench)) {
-      post.upkeep().calibrate("");
+      post.upkeep().calibrate(Optional.empty(), "");
       double endS = written / RATE_HZ;
       post.until(nowNanos -> nowNanos > endS * 1e9);
       assertTrue(post.upkeep().poses().orElseThrow().taken() >= 12);

@@ -12,13 +12,16 @@ import io.pitchwatch.floor.FloorReading;
 import io.pitchwatch.floor.FloorState;
 import io.pitchwatch.sensing.Chip;
 import io.pitchwatch.store.Store;
+import io.pitchwatch.visit.Guide;
 import io.pitchwatch.visit.Health;
 import io.pitchwatch.visit.Installation;
+import io.pitchwatch.visit.Report.SensorReport;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.LongConsumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -129,6 +132,30 @@ class SensorsSimulationTest {
       double twistDeg = Math.toDegrees(pair.installation().twistRad());
       assertEquals(0.6, Math.abs(twistDeg), 0.05);
       assertEquals("", pair.installation().zeroDoubt());
+    }
+  }
+
+  @Test
+  void calibrationAndUndoAreOfTheSensorThatIsNamed() throws Exception {
+    try (Pair pair = new Pair(plain())) {
+      pair.at(40);
+      Upkeep upkeep = pair.sensors.upkeep();
+      CareStep begun = upkeep.calibrate(Optional.of("rear"), "");
+      assertTrue(begun.said().startsWith("calibration begun: take sensor rear in"), begun.said());
+      pair.at(45);
+      List<SensorReport> reports = pair.sensors.reports(pair.nowNanos);
+      assertEquals(Health.GOOD, reports.get(0).health());
+      assertEquals("it is being calibrated", reports.get(1).reason());
+      upkeep.cancel(Guide.Task.CALIBRATE);
+      pair.at(90);
+      assertTrue(upkeep.zero(pair.nowNanos, "now").done());
+      assertTrue(upkeep.undo(Optional.of("rear")).done());
+      assertEquals("now", pair.posts.get(0).setup().zero().date(), "the front one keeps its zero");
+      assertEquals(SensorSetup.NONE, pair.posts.get(1).setup());
+      assertEquals(
+          "zero none, heading none, calibration none; sensor rear: zero of now, heading none,"
+              + " calibration none",
+          upkeep.guide().undo());
     }
   }
 

@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -253,7 +254,7 @@ class TemperatureDriftSimulationTest {
       service.until(RUN_H * 3600 + 60, () -> {});
       assertEquals(rollPerC, service.sight().drift().perC().y(), error / 10, "kept");
       assertTrue(service.sight().drift().errorPerC() < 1.1 * error, "with its error");
-      service.lookout.orders().care(Care.DRIFT_FORGET);
+      service.lookout.orders().care(Care.DRIFT_FORGET, Optional.empty());
       service.until(RUN_H * 3600 + 70, () -> {});
       assertFalse(service.sight().drift().isLearnt(), service.said::toString);
       assertEquals(Lean.LEVEL, service.sight().drifted());

@@ -189,16 +189,16 @@ class UpkeepSimulationTest {
     try (Coach coach = new Coach(store.kept())) {
       double asMounted = coach.at(35).lean().rollDeg();
       assertEquals("", coach.upkeep.guide().undo());
-      assertEquals("there is nothing to go back to", coach.upkeep.undo().said());
+      assertEquals("there is nothing to go back to", coach.upkeep.undo(Optional.empty()).said());
       CareStep zero = done(coach.upkeep.zero(coach.nowNanos, "2026-05-01T10:00:00Z"));
       assertTrue(
           zero.said().startsWith("the floor as it stands now is level within ± 0.0"), zero.said());
       assertEquals("zero none, heading none, calibration none", coach.upkeep.guide().undo());
       assertEquals(0, coach.at(70).lean().rollDeg(), 0.005);
-      done(coach.upkeep.undo());
+      done(coach.upkeep.undo(Optional.empty()));
       assertEquals(SensorSetup.NONE, store.kept().setup("floor"));
       assertEquals(asMounted, coach.at(100).lean().rollDeg(), 0.005);
-      CareStep again = done(coach.upkeep.undo());
+      CareStep again = done(coach.upkeep.undo(Optional.empty()));
       assertEquals(
           "back to zero of 2026-05-01T10:00:00Z, heading none, calibration none", again.said());
     }
@@ -247,7 +247,7 @@ class UpkeepSimulationTest {
       assertTrue(other.said().contains("drift with temperature is forgotten"), other.said());
       assertFalse(coach.post.drift().inChip().isLearnt());
       assertEquals(Optional.empty(), store.kept().drift("floor", coach.post.chip()));
-      CareStep none = done(coach.upkeep.forgetDrift());
+      CareStep none = done(coach.upkeep.forgetDrift(Optional.empty()));
       assertEquals("nothing was learnt of a drift with temperature yet", none.said());
     }
   }

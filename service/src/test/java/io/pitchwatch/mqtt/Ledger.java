@@ -8,6 +8,7 @@ import io.pitchwatch.visit.Care;
 import io.pitchwatch.visit.Laid;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 
@@ -67,8 +68,8 @@ public final class Ledger implements Commands, LinkWatch {
   }
 
   @Override
-  public void care(Care step) {
-    entries.add("care " + step);
+  public void care(Care step, Optional<String> sensor) {
+    entries.add("care " + step + sensor.map(id -> " of " + id).orElse(""));
   }
 
   @Override

@@ -4,6 +4,7 @@ import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.visit.Care;
 import io.pitchwatch.visit.Laid;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -37,8 +38,12 @@ public interface Commands {
   /** Takes the floor as it stands now for level. */
   void zero();
 
-  /** Does a step of looking after the sensors. */
-  void care(Care step);
+  /**
+   * Does a step of looking after the sensors.
+   *
+   * @param sensor the one that is meant; empty for all of them, or the first where but one can be
+   */
+  void care(Care step, Optional<String> sensor);
 
   /**
    * Acknowledges an alert.

@@ -48,7 +48,7 @@ public record DeviceTree(String name, List<CoachNode> nodes) {
       nodes.add(new FrameNode());
     }
     nodes.add(new VisitNode(coach));
-    nodes.add(new UpkeepNode());
+    nodes.add(new UpkeepNode(sensors));
     return new DeviceTree(coach.id(), nodes);
   }
 

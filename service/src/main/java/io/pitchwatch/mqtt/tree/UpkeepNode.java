@@ -7,8 +7,10 @@ import io.pitchwatch.mqtt.homie.Property;
 import io.pitchwatch.visit.Care;
 import io.pitchwatch.visit.Report;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.LongFunction;
 
 /** Looking after sensors and alerts: commands that leave no value behind, and the guide. */
@@ -21,9 +23,6 @@ public final class UpkeepNode implements CoachNode {
   static final Property SHELVE =
       Property.plain("shelve", "Keep an alert quiet for a while", Datatype.JSON).momentary();
 
-  static final Property UNDO =
-      Property.choice("undo", "Go back to before the last zero, heading or calibration", "now")
-          .momentary();
   static final Property REVERSAL =
       Property.choice("reversal", "Zero by turning the coach round", "first", "second", "cancel")
           .momentary();
@@ -31,19 +30,39 @@ public final class UpkeepNode implements CoachNode {
       Property.choice(
               "align", "Heading of the sensor's board", "before", "front-up", "rear-up", "cancel")
           .momentary();
-  static final Property CALIBRATE =
-      Property.choice("calibrate", "Calibrate the sensor in the hand", "start", "accept", "cancel")
-          .momentary();
-  static final Property DRIFT =
-      Property.choice("drift", "What was learnt of drift with temperature", "forget").momentary();
   static final Property GUIDE =
       Property.plain("guide", "What to do next with the sensors", Datatype.JSON);
 
-  private final Node node =
-      new Node(
-          "upkeep",
-          "Upkeep",
-          List.of(ZERO, UNDO, REVERSAL, ALIGN, CALIBRATE, DRIFT, GUIDE, ACKNOWLEDGE, SHELVE));
+  private final List<String> sensors;
+  private final Property undo;
+  private final Property calibrate;
+  private final Property drift;
+  private final Node node;
+
+  /**
+   * The node.
+   *
+   * @param sensors their names, in the order of the config; with more than one, what can be done to
+   *     one alone is also said with its name behind a hyphen
+   */
+  public UpkeepNode(List<String> sensors) {
+    this.sensors = sensors.size() > 1 ? List.copyOf(sensors) : List.of();
+    undo = named("undo", "Go back to before the last zero, heading or calibration", "now");
+    calibrate = named("calibrate", "Calibrate a sensor in the hand", "start", "accept", "cancel");
+    drift = named("drift", "What was learnt of drift with temperature", "forget");
+    node =
+        new Node(
+            "upkeep",
+            "Upkeep",
+            List.of(ZERO, undo, REVERSAL, ALIGN, calibrate, drift, GUIDE, ACKNOWLEDGE, SHELVE));
+  }
+
+  /** The first word of the choices may name a sensor. */
+  private Property named(String id, String name, String... words) {
+    List<String> choices = new ArrayList<>(List.of(words));
+    sensors.forEach(sensor -> choices.add(words[0] + "-" + sensor));
+    return Property.choice(id, name, choices.toArray(String[]::new)).momentary();
+  }
 
   @Override
   public Node node() {
@@ -76,14 +95,23 @@ public final class UpkeepNode implements CoachNode {
     return new Ruling.Accepted();
   }
 
-  private static Ruling care(Property property, String payload, Commands commands) {
+  private Ruling care(Property property, String payload, Commands commands) {
     if (!property.choices().contains(payload)) {
       return new Ruling.Refused(
           "found " + Quoted.of(payload) + "; allowed is " + String.join(", ", property.choices()));
     }
-    String name = property.equals(UNDO) ? property.id() : property.id() + "_" + payload;
-    commands.care(Care.valueOf(name.replace('-', '_').toUpperCase(Locale.ROOT)));
+    String first = property.choices().get(0);
+    boolean ofOne = named(property) && payload.startsWith(first + "-");
+    String word = ofOne ? first : payload;
+    String step = property.equals(undo) ? property.id() : property.id() + "_" + word;
+    commands.care(
+        Care.valueOf(step.replace('-', '_').toUpperCase(Locale.ROOT)),
+        ofOne ? Optional.of(payload.substring(first.length() + 1)) : Optional.empty());
     return new Ruling.Accepted();
+  }
+
+  private boolean named(Property property) {
+    return property.equals(undo) || property.equals(calibrate) || property.equals(drift);
   }
 
   private static Ruling acknowledge(String payload, Commands commands) {

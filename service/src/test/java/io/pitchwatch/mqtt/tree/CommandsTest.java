@@ -25,7 +25,7 @@ class CommandsTest {
 
   private final Ledger ledger = new Ledger();
   private final VisitNode visit = new VisitNode(Heron.COACH);
-  private final UpkeepNode upkeep = new UpkeepNode();
+  private final UpkeepNode upkeep = new UpkeepNode(List.of("floor"));
 
   private Ruling set(CoachNode node, String property, String payload) {
     return node.set(node.node().property(property).orElseThrow(), payload, ledger);
@@ -75,6 +75,24 @@ class CommandsTest {
   void ofCareAreHandedOn(String property, String payload, String entry) {
     assertEquals(new Ruling.Accepted(), set(upkeep, property, payload));
     assertEquals(List.of(entry), ledger.entries());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "undo, now-rear, care UNDO of rear",
+    "drift, forget-front, care DRIFT_FORGET of front",
+    "drift, forget, care DRIFT_FORGET",
+    "calibrate, start-rear, care CALIBRATE_START of rear",
+    "calibrate, accept, care CALIBRATE_ACCEPT",
+  })
+  void ofCareMayNameOneOfTwoSensors(String property, String payload, String entry) {
+    UpkeepNode two = new UpkeepNode(List.of("front", "rear"));
+    assertEquals(new Ruling.Accepted(), set(two, property, payload));
+    assertEquals(List.of(entry), ledger.entries());
+    Ruling.Refused refused = (Ruling.Refused) set(two, "calibrate", "start-roof");
+    assertTrue(
+        refused.why().endsWith("allowed is start, accept, cancel, start-front, start-rear"),
+        refused.why());
   }
 
   @Test
