@@ -88,11 +88,7 @@ public final class Adxl345Driver implements AccelerometerDriver {
 
   @Override
   public ChipOutcome identify() {
-    BusOutcome read = bus.read(DEVID, few, 1);
-    if (read.ok() && (few[0] & 0xFF) != DEVID_VALUE) {
-      return Registers.stranger("ADXL345", DEVID, DEVID_VALUE, few[0]);
-    }
-    return ChipOutcome.of(read);
+    return Registers.identity(bus, "ADXL345", DEVID, DEVID_VALUE);
   }
 
   @Override
@@ -150,16 +146,8 @@ public final class Adxl345Driver implements AccelerometerDriver {
   }
 
   private ChipOutcome verify() {
-    BusOutcome read = bus.read(OFSX, few, 3);
-    if (!read.ok()) {
-      return ChipOutcome.of(read);
-    }
-    for (int axis = 0; axis < 3; axis++) {
-      if (few[axis] != 0) {
-        return Registers.disobeyed(OFSX + axis, 0, few[axis]);
-      }
-    }
-    ChipOutcome kept = readSettings();
+    ChipOutcome zeros = Registers.zeros(bus, OFSX, few);
+    ChipOutcome kept = zeros.ok() ? readSettings() : zeros;
     return kept == ChipOutcome.Plain.SETTINGS_LOST
         ? Registers.disobeyed(POWER_CTL, POWER_MEASURE, settings[POWER_CTL - BW_RATE])
         : kept;
@@ -176,13 +164,8 @@ public final class Adxl345Driver implements AccelerometerDriver {
     if (power == POWER_STANDBY && format == 0 && rate == BW_RATE_RESET) {
       return ChipOutcome.Plain.SETTINGS_LOST;
     }
-    if (power != POWER_MEASURE) {
-      return Registers.disobeyed(POWER_CTL, POWER_MEASURE, power);
-    }
-    if (format != formatNow) {
-      return Registers.disobeyed(DATA_FORMAT, formatNow, format);
-    }
-    return rate == rateNow ? ChipOutcome.Plain.DONE : Registers.disobeyed(BW_RATE, rateNow, rate);
+    int[] written = {POWER_CTL, POWER_MEASURE, DATA_FORMAT, formatNow, BW_RATE, rateNow};
+    return Registers.hold(settings, BW_RATE, written);
   }
 
   @Override

@@ -85,20 +85,11 @@ public final class Adxl355Driver implements AccelerometerDriver {
     return (long) (1e9 / RATES_HZ[rateBits]);
   }
 
-  /** The second and third identity register are read only where the first is right. */
+  /** The part is asked for only where the maker is right. */
   @Override
   public ChipOutcome identify() {
-    BusOutcome read = bus.read(DEVID_AD, few, 1);
-    if (read.ok() && (few[0] & 0xFF) != DEVID_AD_VALUE) {
-      return Registers.stranger("ADXL355", DEVID_AD, DEVID_AD_VALUE, few[0]);
-    }
-    if (read.ok()) {
-      read = bus.read(DEVID_MST, few, 2);
-    }
-    if (read.ok() && (few[1] & 0xFF) != PARTID_VALUE) {
-      return Registers.stranger("ADXL355", PARTID, PARTID_VALUE, few[1]);
-    }
-    return ChipOutcome.of(read);
+    ChipOutcome maker = Registers.identity(bus, "ADXL355", DEVID_AD, DEVID_AD_VALUE);
+    return maker.ok() ? Registers.identity(bus, "ADXL355", PARTID, PARTID_VALUE) : maker;
   }
 
   @Override

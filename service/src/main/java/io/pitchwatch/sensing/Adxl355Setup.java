@@ -60,13 +60,8 @@ final class Adxl355Setup {
   }
 
   private ChipOutcome verify() {
-    BusOutcome read = bus.read(OFFSET_X_H, offsets, offsets.length);
-    for (int i = 0; i < offsets.length && read.ok(); i++) {
-      if (offsets[i] != 0) {
-        return Registers.disobeyed(OFFSET_X_H + i, 0, offsets[i]);
-      }
-    }
-    ChipOutcome kept = read.ok() ? check() : ChipOutcome.of(read);
+    ChipOutcome zeros = Registers.zeros(bus, OFFSET_X_H, offsets);
+    ChipOutcome kept = zeros.ok() ? check() : zeros;
     return kept == ChipOutcome.Plain.SETTINGS_LOST
         ? Registers.disobeyed(POWER_CTL, POWER_MEASURE, setting(POWER_CTL))
         : kept;
@@ -81,18 +76,8 @@ final class Adxl355Setup {
     if (setting(POWER_CTL) == POWER_STANDBY) {
       return ChipOutcome.Plain.SETTINGS_LOST;
     }
-    if (setting(POWER_CTL) != POWER_MEASURE) {
-      return Registers.disobeyed(POWER_CTL, POWER_MEASURE, setting(POWER_CTL));
-    }
-    if (setting(FILTER) != rateBits) {
-      return Registers.disobeyed(FILTER, rateBits, setting(FILTER));
-    }
-    if (setting(RANGE) != range) {
-      return Registers.disobeyed(RANGE, range, setting(RANGE));
-    }
-    return setting(SELF_TEST) == selfTest
-        ? ChipOutcome.Plain.DONE
-        : Registers.disobeyed(SELF_TEST, selfTest, setting(SELF_TEST));
+    int[] written = {POWER_CTL, POWER_MEASURE, FILTER, rateBits, RANGE, range, SELF_TEST, selfTest};
+    return Registers.hold(settings, FILTER, written);
   }
 
   private int setting(int register) {

@@ -82,11 +82,7 @@ public final class Mpu6050Driver implements AccelerometerDriver {
 
   @Override
   public ChipOutcome identify() {
-    BusOutcome read = bus.read(WHO_AM_I, few, 1);
-    if (read.ok() && (few[0] & 0xFF) != WHO_AM_I_VALUE) {
-      return Registers.stranger("MPU-6050", WHO_AM_I, WHO_AM_I_VALUE, few[0]);
-    }
-    return ChipOutcome.of(read);
+    return Registers.identity(bus, "MPU-6050", WHO_AM_I, WHO_AM_I_VALUE);
   }
 
   @Override

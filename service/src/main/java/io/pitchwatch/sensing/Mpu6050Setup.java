@@ -79,18 +79,7 @@ final class Mpu6050Setup {
     if ((power[0] & USER_FIFO_EN) == 0) {
       return Registers.disobeyed(USER_CTRL, USER_FIFO_EN, power[0]);
     }
-    if (setting(SMPLRT_DIV) != divider) {
-      return Registers.disobeyed(SMPLRT_DIV, divider, setting(SMPLRT_DIV));
-    }
-    if (setting(CONFIG) != filter) {
-      return Registers.disobeyed(CONFIG, filter, setting(CONFIG));
-    }
-    return setting(ACCEL_CONFIG) == accel
-        ? ChipOutcome.Plain.DONE
-        : Registers.disobeyed(ACCEL_CONFIG, accel, setting(ACCEL_CONFIG));
-  }
-
-  private int setting(int register) {
-    return settings[register - SMPLRT_DIV] & 0xFF;
+    int[] written = {SMPLRT_DIV, divider, CONFIG, filter, ACCEL_CONFIG, accel};
+    return Registers.hold(settings, SMPLRT_DIV, written);
   }
 }
