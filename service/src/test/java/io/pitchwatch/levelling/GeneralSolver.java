@@ -39,7 +39,20 @@ final class GeneralSolver {
   private final IntVar tallest;
 
   /** How good the best plan is, in the order of preference. */
-  record Best(long excessHundredths, int pieces, double leanRad, double tallestMm) {}
+  record Best(long excessHundredths, int pieces, double leanRad, double tallestMm) {
+
+    /** Whether a plan is as good, up to the rounding of the model; ends as in the model. */
+    boolean isMatchedBy(WheelPlan plan, boolean ends) {
+      double roll = Math.abs(plan.after().rollRad());
+      double lean = ends ? Math.max(roll, Math.abs(plan.after().pitchRad())) : roll;
+      // The model rounds each arctangent to 1e-8 rad.
+      return excessHundredths == plan.excessHundredths()
+          && pieces == plan.pieces()
+          && Math.abs(leanRad - lean) <= 3e-8
+          && (Math.abs(leanRad - lean) >= 1e-9
+              || PlanInspection.tallestMm(plan) <= tallestMm + 0.01);
+    }
+  }
 
   /**
    * A site as a model.
