@@ -26,9 +26,9 @@ class VisitTest {
     assertEquals(Phase.ARRIVING, state.phase());
     goes(FloorState.STEADY, 600);
     assertEquals(Phase.PARKED, state.phase());
-    goes(FloorState.MOVING, 6);
+    goes(FloorState.MOVING, 16);
     assertEquals(Phase.LEAVING, state.phase());
-    goes(FloorState.MOVING, 25);
+    goes(FloorState.MOVING, 15);
     assertEquals(Phase.UNDER_WAY, state.phase());
   }
 
@@ -53,7 +53,7 @@ class VisitTest {
   @Test
   void aParkedCoachThatIsMerelyShakenStaysParked() {
     goes(FloorState.STEADY, 601);
-    goes(FloorState.MOVING, 4);
+    goes(FloorState.MOVING, 14);
     goes(FloorState.UNSETTLED, 10);
     assertEquals(Phase.PARKED, state.phase());
   }
@@ -61,7 +61,7 @@ class VisitTest {
   @Test
   void aCoachThatOnlyMovedALittleArrivesAgain() {
     goes(FloorState.STEADY, 601);
-    goes(FloorState.MOVING, 10);
+    goes(FloorState.MOVING, 16);
     assertEquals(Phase.LEAVING, state.phase());
     goes(FloorState.STEADY, 61);
     assertEquals(Phase.ARRIVING, state.phase());
