@@ -7,7 +7,6 @@ import io.pitchwatch.attitude.UpVector;
 import io.pitchwatch.attitude.Zero;
 import io.pitchwatch.store.Kept;
 import io.pitchwatch.store.Written;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -24,9 +23,6 @@ final class SensorCare {
 
   /** A chip that leans by less than this otherwise than before lies as it did. */
   private static final double SAME_SEAT_RAD = Math.toRadians(10);
-
-  /** Two decimals are said; less than this would be said as nothing. */
-  private static final double LEAST_SAID_RAD = Math.toRadians(0.01);
 
   private final SensorPost post;
   private final Kept kept;
@@ -52,7 +48,7 @@ final class SensorCare {
     return change(
         post.setup().with(zero),
         "the floor as it stands now is level"
-            + within(zero.standardErrorRad())
+            + CareWords.within(zero.standardErrorRad())
             + "; how true the level was that you trusted comes on top"
             + forgotten);
   }
@@ -120,7 +116,7 @@ final class SensorCare {
     if (slopeRad > Math.toRadians(15)) {
       return CareStep.refused(
           "the two readings differ as if the ground sloped by "
-              + degrees(slopeRad)
+              + CareWords.degrees(slopeRad)
               + "; the sensor must have been moved in between");
     }
     double temperatureC = (first.get().temperatureC() + post.temperatureC(nowNanos)) / 2;
@@ -129,9 +125,9 @@ final class SensorCare {
     return change(
         post.setup().with(zero),
         "zero taken from both readings"
-            + within(zero.standardErrorRad())
+            + CareWords.within(zero.standardErrorRad())
             + "; the ground there slopes by "
-            + degrees(slopeRad)
+            + CareWords.degrees(slopeRad)
             + (slopeRad < 5 * errorRad ? ", too little to tell whether you turned round" : ""));
   }
 
@@ -173,9 +169,9 @@ final class SensorCare {
     return CareStep.refused(
         outcome instanceof Alignment.TooSmall small
             ? "the lean changed by "
-                + degrees(small.changeRad())
+                + CareWords.degrees(small.changeRad())
                 + " only; raise that end until it has changed by "
-                + degrees(Math.max(small.neededRad(), Math.toRadians(0.5)))
+                + CareWords.degrees(Math.max(small.neededRad(), Math.toRadians(0.5)))
             : "the lean changed the other way: the other end went up, or the mounting is wrong");
   }
 
@@ -184,13 +180,14 @@ final class SensorCare {
     return change(
         post.setup().with(found),
         "the board's forward is turned "
-            + degrees(Math.abs(found.yawRad()))
+            + CareWords.degrees(Math.abs(found.yawRad()))
             + (found.yawRad() >= 0 ? " to the left" : " to the right")
-            + within(found.standardErrorRad())
+            + CareWords.within(found.standardErrorRad())
             + "; of 3 deg front to back that made "
-            + degrees(Math.abs(threeRad * Math.sin(found.yawRad())))
+            + CareWords.degrees(Math.abs(threeRad * Math.sin(found.yawRad())))
             + " of false lean side to side, now under "
-            + degrees(Math.max(2 * threeRad * found.standardErrorRad(), LEAST_SAID_RAD)));
+            + CareWords.degrees(
+                Math.max(2 * threeRad * found.standardErrorRad(), CareWords.LEAST_SAID_RAD)));
   }
 
   CareStep alignCancelled() {
@@ -212,26 +209,13 @@ final class SensorCare {
     if (before.equals(post.setup())) {
       return CareStep.refused("there is nothing to go back to");
     }
-    return change(before, "back to " + words(before));
+    return change(before, "back to " + CareWords.of(before));
   }
 
   /** What an undo would bring back; empty when there is nothing. */
   String undoWords() {
     SensorSetup before = kept.setupBefore(post.id());
-    return before.equals(post.setup()) ? "" : words(before);
-  }
-
-  private static String words(SensorSetup setup) {
-    return "zero "
-        + of(setup.zero().equals(Zero.NONE), setup.zero().date())
-        + ", heading "
-        + of(setup.alignment().equals(Alignment.Found.NONE), setup.alignment().date())
-        + ", calibration "
-        + of(setup.calibration().isNone(), setup.calibration().date());
-  }
-
-  private static String of(boolean none, String date) {
-    return none ? "none" : date.isEmpty() ? "without a date" : "of " + date;
+    return before.equals(post.setup()) ? "" : CareWords.of(before);
   }
 
   private CareStep change(SensorSetup next, String said) {
@@ -243,14 +227,5 @@ final class SensorCare {
     return written instanceof Written.NotLasting trouble
         ? CareStep.done(said + "; BUT " + trouble.trouble().text())
         : CareStep.done(said);
-  }
-
-  /** Two standard errors, as people take a plus-minus. */
-  private static String within(double errorRad) {
-    return " within ± " + degrees(Math.max(2 * errorRad, LEAST_SAID_RAD));
-  }
-
-  static String degrees(double rad) {
-    return String.format(Locale.ROOT, "%.2f deg", Math.toDegrees(rad));
   }
 }

@@ -147,7 +147,7 @@ final class Sensors {
           + " and "
           + posts.get(1).id()
           + " differ front to back by "
-          + SensorCare.degrees(Math.abs(difference.pitchRad()))
+          + CareWords.degrees(Math.abs(difference.pitchRad()))
           + "; one of them has moved or drifted";
     }
     double warmerC = post.drift().warmerC();
@@ -160,7 +160,7 @@ final class Sensors {
             Math.abs(warmerC),
             warmerC > 0 ? "warmer" : "colder",
             post.id(),
-            SensorCare.degrees(driftRad))
+            CareWords.degrees(driftRad))
         : "";
   }
 }

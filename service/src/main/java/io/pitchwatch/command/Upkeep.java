@@ -201,21 +201,27 @@ final class Upkeep {
     return step;
   }
 
-  /** The first sensor decides; what the others say is told beside it. */
+  /** Done where one could be: another may be dead, and says so. */
   private CareStep all(Function<SensorCare, CareStep> what) {
     return all(cares, what);
   }
 
   private static CareStep all(List<SensorCare> cares, Function<SensorCare, CareStep> what) {
-    CareStep first = what.apply(cares.get(0));
-    if (!first.done()) {
-      return first;
-    }
-    StringBuilder text = new StringBuilder(first.said());
-    for (SensorCare care : cares.subList(1, cares.size())) {
+    boolean done = false;
+    String firstSaid = "";
+    StringBuilder text = new StringBuilder();
+    for (SensorCare care : cares) {
       CareStep step = what.apply(care);
-      text.append("; sensor ").append(care.post().id()).append(": ").append(step.said());
+      done |= step.done();
+      if (text.isEmpty()) {
+        firstSaid = step.said();
+        text.append(step.done() ? "" : "sensor " + care.post().id() + ": not done, ");
+      } else {
+        text.append("; sensor ").append(care.post().id());
+        text.append(step.done() ? ": " : ": not done, ");
+      }
+      text.append(step.said());
     }
-    return CareStep.done(text.toString());
+    return done ? CareStep.done(text.toString()) : CareStep.refused(firstSaid);
   }
 }

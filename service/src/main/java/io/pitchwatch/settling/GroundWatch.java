@@ -45,7 +45,7 @@ public final class GroundWatch {
   private final Block block = new Block();
   private double rollBeforeRad = Double.NaN;
   private double pitchBeforeRad = Double.NaN;
-  private double quietRad = Double.POSITIVE_INFINITY;
+  private final Wind wind = new Wind();
   private final Warmth warmth = new Warmth();
   private boolean afterMotion;
   private long lastNanos = Long.MIN_VALUE;
@@ -209,9 +209,9 @@ public final class GroundWatch {
       return;
     }
     warmth.accept(block.temperatureC());
-    double wind = windRad(block.spreadRad());
-    judge(roll, LeanAxis.ROLL, wind);
-    judge(pitch, LeanAxis.PITCH, wind);
+    double windRad = wind.of(block.spreadRad());
+    judge(roll, LeanAxis.ROLL, windRad);
+    judge(pitch, LeanAxis.PITCH, windRad);
     block.clear();
     tell();
   }
@@ -220,13 +220,6 @@ public final class GroundWatch {
     watch.accept(
         block.angleRad(axis), block.varianceRad2(), windRad, warmth.warmerC(), block.meanNanos());
     watch.judge(room(axis, watch.angleRad()), room(axis, -watch.angleRad()));
-  }
-
-  /** Rocking beyond that of the quietest times, which is the sensor's own noise. */
-  private double windRad(double spreadRad) {
-    // Let it rise again by a hundredth each time: noise may grow with the sensor's age or warmth.
-    quietRad = Math.min(quietRad * 1.01, spreadRad);
-    return Math.sqrt(Math.max(0, spreadRad * spreadRad - 2 * quietRad * quietRad));
   }
 
   /** Distance to the nearest fridge limit in the direction in which the angle is positive. */

@@ -160,6 +160,21 @@ class SensorsSimulationTest {
   }
 
   @Test
+  void zeroIsTakenOfTheSensorThatLivesThoughTheFirstIsDead() throws Exception {
+    try (Pair pair = new Pair(plain())) {
+      pair.at(20);
+      pair.wire.loose = true;
+      pair.at(60);
+      CareStep zero = pair.sensors.upkeep().zero(pair.nowNanos, "now");
+      assertTrue(zero.done(), zero.said());
+      assertTrue(zero.said().startsWith("sensor front: not done, the sensor: "), zero.said());
+      assertTrue(zero.said().contains("; sensor rear: the floor as it stands now is level"));
+      assertEquals(SensorSetup.NONE, pair.posts.get(0).setup());
+      assertEquals(0, pair.at(100).steady().rollDeg(), 0.03);
+    }
+  }
+
+  @Test
   void sensorsThatDifferFrontToBackSayThatOneMoved() throws Exception {
     try (Pair pair = new Pair(COACH.formatted("0 deg", "1 deg"))) {
       pair.at(60);

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.pitchwatch.attitude.Lean;
+import io.pitchwatch.attitude.Mounting;
+import io.pitchwatch.config.Chip;
 import io.pitchwatch.config.Config;
 import io.pitchwatch.config.ConfigOutcome;
 import io.pitchwatch.config.ConfigReader;
@@ -25,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -58,7 +61,7 @@ class TemperatureDriftSimulationTest {
     Report last = assertNever();
     long nowNanos;
 
-    Service(String scenario) throws IOException {
+    Service(String scenario, Config.Sensor... before) throws IOException {
       Scenarios.unpack("arrival", directory);
       Path file = Files.writeString(directory.resolve("sun.toml"), scenario);
       ConfigOutcome outcome = new ConfigReader(Map.of()).readScenario(file);
@@ -67,7 +70,7 @@ class TemperatureDriftSimulationTest {
           new Config(
               read.file(),
               read.coach(),
-              read.sensors(),
+              Stream.concat(Stream.of(before), read.sensors().stream()).toList(),
               read.mqtt(),
               read.page(),
               new Config.Store(directory.resolve("store")));
@@ -156,7 +159,7 @@ class TemperatureDriftSimulationTest {
             bias = "0 mg"
             temperature-drift = { x = "0.8 mg/K", y = "-0.6 mg/K", z = "1.2 mg/K" }
             [site]
-            surface = "grass"
+            surface = "concrete"
             [climate]
             temperature = "16 C"
             day-swing = "5 K"
@@ -261,6 +264,22 @@ class TemperatureDriftSimulationTest {
       service.restart();
       service.until(RUN_H * 3600 + 80, () -> {});
       assertFalse(service.sight().drift().isLearnt(), "forgotten for good");
+    }
+  }
+
+  /** The first sensor of the config has no thermometer, and never answers. */
+  @Test
+  void whoTakesOverIsJudgedByItsOwnTemperature() throws Exception {
+    Config.Sensor dead = new Config.Sensor("dead", Chip.ADXL345, 1, 0x53, Mounting.FLAT);
+    try (Service service = new Service(scenario(""), dead)) {
+      service.zero();
+      service.until(9 * 3600, () -> {});
+      SensorSight sight = service.last.sensors().get(1).sight();
+      double told = service.last.ground().roll().driftRadPerC();
+      assertEquals(sight.drift().perC().y(), told, 1e-9, "the ground is that of the second");
+      assertEquals(ROLL_PER_C, told, 2 * sight.drift().errorPerC());
+      assertFalse(service.alerts.contains("settling"), service.alerts::toString);
+      assertTrue(service.alerts.contains("sensor-dead-lost"), service.alerts::toString);
     }
   }
 
