@@ -6,7 +6,7 @@ import java.util.Locale;
 /**
  * Reads what went wrong on a bus out of an exception: Pi4J passes on the C library's words for the
  * kernel's error number (Linux, Documentation/i2c/fault-codes: ENXIO or EREMOTEIO no acknowledge,
- * EBUSY and EAGAIN bus held or lost, ETIMEDOUT).
+ * EBUSY and EAGAIN bus held or lost, ETIMEDOUT, EOPNOTSUPP a transfer the adapter cannot do).
  */
 final class BusFaults {
 
@@ -23,6 +23,10 @@ final class BusFaults {
       }
       if (has(text, "busy", "temporarily unavailable", "i2c lock")) {
         return BusOutcome.Common.BUSY;
+      }
+      if (has(text, "operation not supported")) {
+        return new BusOutcome.Failed(
+            "this bus takes SMBus commands only, and whole I2C messages are needed: use another");
       }
     }
     return new BusOutcome.Failed(root(e));

@@ -37,6 +37,13 @@ class BusFaultsTest {
   }
 
   @Test
+  void adapterThatTakesNoWholeMessagesIsNamed() {
+    BusOutcome.Failed failed =
+        (BusOutcome.Failed) BusFaults.outcome(wrapped("Operation not supported"));
+    assertTrue(failed.text().contains("SMBus"), failed.text());
+  }
+
+  @Test
   void anythingElseKeepsItsInnermostWords() {
     assertEquals(
         new BusOutcome.Failed("Input/output error"),
