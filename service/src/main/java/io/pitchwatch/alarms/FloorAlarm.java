@@ -3,8 +3,17 @@ package io.pitchwatch.alarms;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.AngleText;
 
-/** The floor leans more than the stay allows. */
+/**
+ * The floor leans more than the stay allows, and by more than the sun can make a sensor say that
+ * does not know its own temperature; the verdict tells of less.
+ */
 final class FloorAlarm implements AlarmSource {
+
+  /**
+   * 13 K at the 0.4 mg/K that the ADXL345's data sheet calls typical of x and y; how far the sun
+   * warms a sensor is our own figure.
+   */
+  private static final double SUN_RAD = Math.toRadians(0.3);
 
   private static final AlarmRule RULE =
       new AlarmRule(
@@ -30,7 +39,8 @@ final class FloorAlarm implements AlarmSource {
   @Override
   public double excess(Situation situation) {
     Lean lean = situation.lean();
-    return Math.max(Math.abs(lean.rollRad()), Math.abs(lean.pitchRad())) - situation.toleranceRad();
+    double leanRad = Math.max(Math.abs(lean.rollRad()), Math.abs(lean.pitchRad()));
+    return leanRad - situation.toleranceRad() - SUN_RAD;
   }
 
   @Override

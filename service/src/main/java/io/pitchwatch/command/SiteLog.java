@@ -20,7 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps the book of visits: one begins when the coach comes to rest, and ends when it drives. It
- * goes on over restarts. Only the owner names a site; no position is ever kept.
+ * goes on over restarts. A stop that nobody named, where nothing was laid and the coach was not
+ * parked, is not written down: a day in town would push years of sites out of the book. Only the
+ * owner names a site; no position is ever kept.
  */
 final class SiteLog {
 
@@ -63,7 +65,7 @@ final class SiteLog {
     SiteVisit open = visit;
     if (report.phase() == Phase.UNDER_WAY) {
       if (open != null) {
-        book.keep(with(open, report, wallSeconds(report), open.settled()));
+        keep(with(open, report, wallSeconds(report), open.settled()));
         visit = null;
         tell();
       }
@@ -189,7 +191,13 @@ final class SiteLog {
 
   private void keep(SiteVisit now) {
     visit = now;
-    book.keep(now);
+    if (!isPassing(now)) {
+      book.keep(now);
+    }
+  }
+
+  private static boolean isPassing(SiteVisit stop) {
+    return stop.site().isEmpty() && stop.plan().isEmpty() && !stop.levelled().isKnown();
   }
 
   private void tell() {

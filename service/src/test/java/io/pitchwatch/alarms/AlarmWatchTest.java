@@ -135,6 +135,18 @@ class AlarmWatchTest {
   }
 
   @Test
+  void whatTheSunCanFeignIsNoReasonForAnAlert() {
+    lean = Lean.ofDegrees(0.75, 0);
+    assertEquals(List.of(), rounds(600));
+    lean = Lean.ofDegrees(0.85, 0);
+    assertEquals(List.of(), rounds(14));
+    String text = rounds(2).get(0).text();
+    assertTrue(text.startsWith("The floor leans more than this stay allows for 15 min."), text);
+    assertTrue(text.contains("right side low by 0.85 deg"), text);
+    assertTrue(text.contains("allowed is 0.50 deg"), text);
+  }
+
+  @Test
   void textFollowsTheOwnersUnits() {
     lean = Lean.ofDegrees(-3.4, 0.3);
     AlarmWatch imperial = new AlarmWatch(coach(Units.IMPERIAL), List.of("adxl345"));

@@ -101,6 +101,22 @@ class SiteLogTest {
   }
 
   @Test
+  void aStopAtALightIsNoVisit() {
+    try (Store store = open()) {
+      SiteLog log = log(store);
+      for (int i = 0; i < 20; i++) {
+        stand(log, 1, Phase.ARRIVING);
+        drive(log);
+      }
+      assertEquals(List.of(), store.siteBook().visits());
+      stand(log, 1, Phase.ARRIVING);
+      stand(log, 0.2, Phase.PARKED);
+      drive(log);
+      assertEquals(1, store.siteBook().visits().size(), "parked, though nobody named it");
+    }
+  }
+
+  @Test
   void underWayThereIsNoSiteToName() {
     try (Store store = open()) {
       SiteLog log = log(store);
