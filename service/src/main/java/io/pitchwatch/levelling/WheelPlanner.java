@@ -7,8 +7,6 @@ import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.Piece;
 import io.pitchwatch.coach.PieceKind;
 import io.pitchwatch.levelling.Choices.Choice;
-import io.pitchwatch.levelling.Search.Find;
-import io.pitchwatch.levelling.Search.Question;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

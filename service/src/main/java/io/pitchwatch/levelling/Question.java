@@ -1,0 +1,39 @@
+package io.pitchwatch.levelling;
+
+import java.util.function.Predicate;
+
+/**
+ * What is asked of a search.
+ *
+ * @param rollRad to be undone by the wheels, 0 or more
+ * @param pitchRad of the floor
+ * @param toleranceRad of the stay
+ * @param twistRad most that two axles' turns may differ
+ * @param pitchCounts whether the larger of roll and pitch is what counts, or roll alone
+ * @param pitchFromRad least pitch that may remain
+ * @param pitchToRad most pitch that may remain
+ * @param accept asked last of what would be the best so far
+ */
+record Question(
+    double rollRad,
+    double pitchRad,
+    double toleranceRad,
+    double twistRad,
+    boolean pitchCounts,
+    double pitchFromRad,
+    double pitchToRad,
+    Predicate<Find> accept) {
+
+  /** Whether ends are lifted against each other, and not only sides. */
+  boolean movesEnds() {
+    return pitchCounts || Double.isFinite(pitchFromRad);
+  }
+
+  Reach.Terms terms() {
+    return new Reach.Terms(rollRad, twistRad, movesEnds());
+  }
+
+  double lean(double roll, double pitch) {
+    return pitchCounts ? Math.max(Math.abs(roll), Math.abs(pitch)) : Math.abs(roll);
+  }
+}
