@@ -7,6 +7,7 @@ import io.pitchwatch.command.Timeline.Title;
 import io.pitchwatch.config.Config;
 import io.pitchwatch.mqtt.LinkClock;
 import io.pitchwatch.mqtt.homie.LogLevel;
+import io.pitchwatch.visit.Phase;
 import io.pitchwatch.visit.Report;
 import java.time.Duration;
 import java.time.Instant;
@@ -39,6 +40,7 @@ final class Rehearsal implements AutoCloseable {
   private long jumpedNanos;
   private long brokerBackNanos;
   private boolean brokerAway;
+  private boolean siteNamed;
 
   /**
    * A rehearsal that has not begun.
@@ -73,6 +75,7 @@ final class Rehearsal implements AutoCloseable {
     long toldNanos = 0;
     while (nowNanos < script.runNanos()) {
       long dueNanos = watching.step(nowNanos);
+      nameSite(watching);
       carryOut(watching);
       // Somebody who asks to be called at once is called a microsecond later, or time would stand.
       nowNanos = Math.min(Math.max(dueNanos, nowNanos + 1000), script.runNanos());
@@ -91,6 +94,17 @@ final class Rehearsal implements AutoCloseable {
     Summary summary = summing.summary();
     timeline.end(summary);
     return summary;
+  }
+
+  /** The owner of a coach that is parked for the first time says where. */
+  private void nameSite(Lookout watching) {
+    if (!siteNamed && last != null && last.phase() == Phase.PARKED) {
+      siteNamed = true;
+      if (!script.site().isEmpty()) {
+        around("site", "its owner calls it " + script.site());
+        watching.orders().site(script.site());
+      }
+    }
   }
 
   private static void carryOut(Lookout watching) {

@@ -111,8 +111,9 @@ final class SimulatedCoach implements AutoCloseable {
    * @param name for people
    * @param seed of everything random in it
    * @param runNanos how long it runs, nanoseconds
+   * @param site what its owner calls the site; may be empty
    */
-  record Script(String name, long seed, long runNanos) {}
+  record Script(String name, long seed, long runNanos, String site) {}
 
   Script script() {
     String answer = ask("scenario");
@@ -122,7 +123,8 @@ final class SimulatedCoach implements AutoCloseable {
     return new Script(
         answer.substring(name + " name=".length()),
         Long.parseLong(words.getOrDefault("seed", "0")),
-        Math.round(runS * NANOS_PER_SECOND));
+        Math.round(runS * NANOS_PER_SECOND),
+        ask("site"));
   }
 
   private static Map<String, String> words(String line) {

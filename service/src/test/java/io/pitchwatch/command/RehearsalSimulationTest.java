@@ -2,10 +2,13 @@ package io.pitchwatch.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.pitchwatch.mqtt.Schemas;
+import io.pitchwatch.store.SiteArchive;
+import io.pitchwatch.visit.SiteVisit;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -110,6 +113,17 @@ class RehearsalSimulationTest {
     assertTrue(played.out().contains("\"change\":\"raised\""), "no alert is in it");
     assertTrue(played.out().contains("\"does\":\"power-cut\""), "no power cut is in it");
     assertTrue(played.out().contains("\"restarts\":1"), "no restart is in it");
+  }
+
+  @Test
+  void theOwnerNamesTheSiteOnceTheCoachIsParked() throws Exception {
+    Path file = scenario("name = \"Alder Bend\"\n[run]\nminutes = 12\n");
+    Path store = directory.resolve("kept");
+    Played played = rehearse(file, "--store", store.toString());
+    assertTrue(played.out().contains("its owner calls it Alder Bend"), played.out());
+    SiteArchive.Opening.Read read =
+        assertInstanceOf(SiteArchive.Opening.Read.class, SiteArchive.read(store));
+    assertEquals(List.of("Alder Bend"), read.visits().stream().map(SiteVisit::site).toList());
   }
 
   @Test

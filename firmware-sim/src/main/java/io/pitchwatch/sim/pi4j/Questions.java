@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
  *       question: {@code at=5400.000 does=broker-down lasts=600.000}; empty if nothing did.
  *   <li>{@code scenario}: {@code seed=7 run=259200.000 name=rain on the meadow}; the name comes
  *       last and runs to the end.
+ *   <li>{@code site}: what its owner calls the site; empty where the scenario does not say.
  *   <li>{@code refusal}: empty; if the scenario was refused, this and every other question is
  *       answered {@code error} and everything that is wrong with it, one line each.
  *   <li>anything else: {@code error} and what can be asked.
@@ -41,8 +42,9 @@ final class Questions {
               simulation.scenario().seed(),
               simulation.scenario().runS(),
               simulation.scenario().name());
+      case "site" -> simulation.scenario().siteName();
       case "refusal" -> "";
-      default -> "error \"" + question + "\" is not truth, due, scenario or refusal";
+      default -> "error \"" + question + "\" is not truth, due, scenario, site or refusal";
     };
   }
 

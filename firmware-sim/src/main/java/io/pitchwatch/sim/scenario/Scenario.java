@@ -11,14 +11,17 @@ import org.tomlj.TomlParseResult;
 /** A coach, its sensors, the ground and what happens, as a scenario file tells it. */
 public final class Scenario {
 
-  private final String name;
+  private final Names names;
   private final long seed;
   private final double runS;
   private final List<SensorSetup> sensors;
   private final Script script;
 
-  Scenario(String name, long seed, double runS, List<SensorSetup> sensors, Script script) {
-    this.name = name;
+  /** What people call the scenario, and its site. */
+  record Names(String scenario, String site) {}
+
+  Scenario(Names names, long seed, double runS, List<SensorSetup> sensors, Script script) {
+    this.names = names;
     this.seed = seed;
     this.runS = runS;
     this.sensors = List.copyOf(sensors);
@@ -78,7 +81,12 @@ public final class Scenario {
 
   /** What the scenario is called. */
   public String name() {
-    return name;
+    return names.scenario();
+  }
+
+  /** What its owner calls the site; empty where no name is given. */
+  public String siteName() {
+    return names.site();
   }
 
   /** Seed of everything random in it. */

@@ -43,7 +43,9 @@ final class ScenarioReader {
     String name = top.text("name", source.name().replaceFirst("^.*/", "").replace(".toml", ""));
     long seed = top.whole("seed", 1, Long.MIN_VALUE, Long.MAX_VALUE);
     List<SensorSetup> sensors = sensors(top, coach);
-    Site site = site(top.table("site"));
+    Section place = top.table("site");
+    String siteName = place.text("name", "");
+    Site site = site(place);
     CoachPlan plan = CoachReader.read(coach, rollArmM(top.table("body"), coach.has("axle")));
     Happenings happenings = new Happenings(seed, plan.chassis(), site);
     EventReader events = new EventReader(plan, happenings, site);
@@ -55,7 +57,8 @@ final class ScenarioReader {
     Climate climate = climate(top.table("climate"), events);
     double runS = run(top.table("run"));
     top.finish();
-    return new Scenario(name, seed, runS, sensors, events.script(climate));
+    return new Scenario(
+        new Scenario.Names(name, siteName), seed, runS, sensors, events.script(climate));
   }
 
   /** The section in which the coach is described: this file, or the one it names. */
@@ -104,7 +107,6 @@ final class ScenarioReader {
   }
 
   private static Site site(Section section) {
-    section.leave("name");
     Ground ground = new Ground(Attitude.LEVEL, Surface.CONCRETE.modulusPa());
     Site usual = new Site(ground, Soil.of(Surface.CONCRETE), Site.USUALLY_UNEVEN);
     Site site = SiteReader.site(section, usual);
