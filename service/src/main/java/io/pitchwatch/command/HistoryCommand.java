@@ -21,8 +21,8 @@ import picocli.CommandLine.Spec;
     name = "history",
     mixinStandardHelpOptions = true,
     description = {
-      "Shows how the floor leaned over hours to years, from a service's store. The",
-      "service may be running: the store is only read."
+      "Shows how the floor leaned over hours to years, from a service's store.",
+      "The service may be running: the store is only read."
     },
     footer = {
       "",

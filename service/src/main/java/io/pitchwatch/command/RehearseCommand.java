@@ -20,8 +20,9 @@ import picocli.CommandLine.Spec;
     name = "rehearse",
     mixinStandardHelpOptions = true,
     description = {
-      "Runs the whole service against the simulated coach on virtual time, as fast as",
-      "it goes, and prints the timeline of what it would have published and alerted.",
+      "Plays a scenario to the whole service on virtual time.",
+      "It runs as fast as it goes, and prints the timeline of what it would have",
+      "published and alerted.",
       "The same scenario gives the same output, byte for byte."
     },
     footer = {

@@ -30,8 +30,8 @@ import picocli.CommandLine.Spec;
     name = "sites",
     mixinStandardHelpOptions = true,
     description = {
-      "Shows what is remembered of each site: how it leaned, what was laid, how much it",
-      "sank. The service may be running: the store is only read."
+      "Shows how each site leaned, what was laid there, how much it sank.",
+      "The service may be running: the store is only read."
     },
     footer = {
       "",
