@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
     description = "Levels a motor coach with what it carries, and watches the ground under it.",
     footer = {
       "",
-      "Exit codes: 0 all well, 1 bad news (outside limits, no safe plan, a fault found),",
+      "Exit codes: 0 all well, 1 bad news (outside limits, no safe plan, a fault),",
       "2 wrong input or not known, 70 a fault of this program.",
       "Every command has --help."
     },
