@@ -3,17 +3,8 @@ package io.pitchwatch.alarms;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.AngleText;
 
-/**
- * The floor leans more than the stay allows, and by more than the sun can make a sensor say that
- * does not know its own temperature; the verdict tells of less.
- */
+/** The floor leans more than the stay allows, and by more than a sensor may feign. */
 final class FloorAlarm implements AlarmSource {
-
-  /**
-   * 13 K at the 0.4 mg/K that the ADXL345's data sheet calls typical of x and y; how far the sun
-   * warms a sensor is our own figure.
-   */
-  private static final double SUN_RAD = Math.toRadians(0.3);
 
   private static final AlarmRule RULE =
       new AlarmRule(
@@ -40,7 +31,7 @@ final class FloorAlarm implements AlarmSource {
   public double excess(Situation situation) {
     Lean lean = situation.lean();
     double leanRad = Math.max(Math.abs(lean.rollRad()), Math.abs(lean.pitchRad()));
-    return leanRad - situation.toleranceRad() - SUN_RAD;
+    return leanRad - situation.toleranceRad() - situation.leanDoubtRad();
   }
 
   @Override

@@ -9,6 +9,7 @@ import java.util.List;
  * All that alarms look at, at one instant.
  *
  * @param lean the floor's lean, radians; NaN when not known
+ * @param leanDoubtRad by how much the sensor may feign the lean, radians
  * @param underWay whether the coach is driven
  * @param toleranceRad what the stay allows, radians
  * @param fridges the fridges of the coach, in its order
@@ -21,6 +22,7 @@ import java.util.List;
  */
 public record Situation(
     Lean lean,
+    double leanDoubtRad,
     boolean underWay,
     double toleranceRad,
     List<FridgeWatch> fridges,

@@ -29,6 +29,7 @@ class AlarmWatchTest {
       new FridgeWatch(new Fridge("galley", Math.toRadians(3), Math.toRadians(6), Optional.empty()));
   private final Coach coach = coach(Units.METRIC);
   private final AlarmWatch watch = new AlarmWatch(coach, List.of("adxl345"));
+  private double leanDoubtRad;
   private Lean lean = LEVEL;
   private boolean underWay;
   private GroundReport ground = GroundReport.UNKNOWN;
@@ -59,6 +60,7 @@ class AlarmWatchTest {
     Situation situation =
         new Situation(
             lean,
+            leanDoubtRad,
             underWay,
             Math.toRadians(0.5),
             List.of(fridge),
@@ -135,7 +137,8 @@ class AlarmWatchTest {
   }
 
   @Test
-  void whatTheSunCanFeignIsNoReasonForAnAlert() {
+  void whatTheSensorMayFeignIsNoReasonForAnAlert() {
+    leanDoubtRad = Math.toRadians(0.3);
     lean = Lean.ofDegrees(0.75, 0);
     assertEquals(List.of(), rounds(600));
     lean = Lean.ofDegrees(0.85, 0);
@@ -144,6 +147,13 @@ class AlarmWatchTest {
     assertTrue(text.startsWith("The floor leans more than this stay allows for 15 min."), text);
     assertTrue(text.contains("right side low by 0.85 deg"), text);
     assertTrue(text.contains("allowed is 0.50 deg"), text);
+  }
+
+  @Test
+  void floorPastWhatTheStayAllowsIsToldWhereTheSensorIsSure() {
+    leanDoubtRad = Math.toRadians(0.02);
+    lean = Lean.ofDegrees(0.55, 0);
+    assertEquals("floor", rounds(16).get(0).id());
   }
 
   @Test
@@ -272,6 +282,7 @@ class AlarmWatchTest {
     Situation twisted =
         new Situation(
             LEVEL,
+            0,
             false,
             1,
             List.of(fridge),
