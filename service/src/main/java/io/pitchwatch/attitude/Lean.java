@@ -26,6 +26,11 @@ public record Lean(double rollRad, double pitchRad) {
     return !Double.isNaN(rollRad + pitchRad);
   }
 
+  /** By how much each angle is more than that of another lean. */
+  public Lean minus(Lean other) {
+    return new Lean(rollRad - other.rollRad, pitchRad - other.pitchRad);
+  }
+
   /** Roll in degrees; positive: the right side is low. */
   public double rollDeg() {
     return Math.toDegrees(rollRad);

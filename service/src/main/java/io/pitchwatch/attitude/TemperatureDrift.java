@@ -31,6 +31,32 @@ public record TemperatureDrift(Triad perC, double errorPerC, double lowC, double
     return new TemperatureDrift(Triad.ZERO, typicalPerC, Double.NaN, Double.NaN);
   }
 
+  /**
+   * What was learnt of a chip along the floor's axes, near level.
+   *
+   * @param rollPerC by how much roll drifts, rad/°C
+   * @param pitchPerC by how much pitch drifts, rad/°C
+   * @param errorPerC one standard error of each, rad/°C
+   * @param lowC coldest temperature at which it was learnt, degrees Celsius
+   * @param highC warmest
+   */
+  public static TemperatureDrift ofFloor(
+      double rollPerC, double pitchPerC, double errorPerC, double lowC, double highC) {
+    return new TemperatureDrift(new Triad(-pitchPerC, rollPerC, 0), errorPerC, lowC, highC);
+  }
+
+  /**
+   * By how much roll drifts near level, along the floor's axes, rad/°C: as an offset to the left.
+   */
+  public double rollPerC() {
+    return perC.y();
+  }
+
+  /** By how much pitch drifts near level, rad/°C: an offset forward is seen as a front too high. */
+  public double pitchPerC() {
+    return -perC.x();
+  }
+
   /** Whether anything was learnt. */
   public boolean isLearnt() {
     return lowC <= highC;

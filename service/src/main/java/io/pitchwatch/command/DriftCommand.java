@@ -36,8 +36,8 @@ final class DriftCommand extends CareCommand {
         Locale.ROOT,
         "roll drifts by %+.4f, pitch by %+.4f, each within ± %.4f deg for every \u00b0C; learnt from"
             + " %.0f to %.0f \u00b0C",
-        Math.toDegrees(drift.perC().y()),
-        Math.toDegrees(-drift.perC().x()),
+        Math.toDegrees(drift.rollPerC()),
+        Math.toDegrees(drift.pitchPerC()),
         Math.toDegrees(2 * drift.errorPerC()),
         drift.lowC(),
         drift.highC());

@@ -57,6 +57,7 @@ final class Rehearsal implements AutoCloseable {
     this.timeline = timeline;
     this.progress = progress;
     this.broadcast = new Broadcast(config, timeline, summing, this::wall);
+    this.siteNamed = script.site().isEmpty();
   }
 
   private Instant wall(long nanos) {
@@ -100,10 +101,8 @@ final class Rehearsal implements AutoCloseable {
   private void nameSite(Lookout watching) {
     if (!siteNamed && last != null && last.phase() == Phase.PARKED) {
       siteNamed = true;
-      if (!script.site().isEmpty()) {
-        around("site", "its owner calls it " + script.site());
-        watching.orders().site(script.site());
-      }
+      around("site", "its owner calls it " + script.site());
+      watching.orders().site(script.site());
     }
   }
 

@@ -126,10 +126,7 @@ final class SensorPost {
   }
 
   private Lean drifted(Lean seen) {
-    Lean right = drift.corrected(seen);
-    return right.equals(seen)
-        ? Lean.LEVEL
-        : new Lean(seen.rollRad() - right.rollRad(), seen.pitchRad() - right.pitchRad());
+    return seen.isKnown() ? seen.minus(drift.corrected(seen)) : Lean.LEVEL;
   }
 
   /** Whether something speaks for that the sensor was moved since it was set up. */

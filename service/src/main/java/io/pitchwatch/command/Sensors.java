@@ -114,11 +114,7 @@ final class Sensors {
     FloorReading one = posts.get(0).reading(nowNanos);
     FloorReading other = posts.get(1).reading(nowNanos);
     boolean both = one.state() == FloorState.STEADY && other.state() == FloorState.STEADY;
-    return both
-        ? new Lean(
-            other.steady().rollRad() - one.steady().rollRad(),
-            other.steady().pitchRad() - one.steady().pitchRad())
-        : new Lean(Double.NaN, Double.NaN);
+    return both ? other.steady().minus(one.steady()) : new Lean(Double.NaN, Double.NaN);
   }
 
   private double ageDays(Zero zero, long nowNanos) {

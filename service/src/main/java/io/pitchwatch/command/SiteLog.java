@@ -117,9 +117,7 @@ final class SiteLog {
 
   private static Lean settled(SiteVisit open, Lean now) {
     Lean since = open.levelled();
-    return !since.isKnown()
-        ? UNKNOWN
-        : new Lean(now.rollRad() - since.rollRad(), now.pitchRad() - since.pitchRad());
+    return !since.isKnown() ? UNKNOWN : now.minus(since);
   }
 
   private static double apart(Lean one, Lean other) {

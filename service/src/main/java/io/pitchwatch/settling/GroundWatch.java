@@ -2,7 +2,6 @@ package io.pitchwatch.settling;
 
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.TemperatureDrift;
-import io.pitchwatch.attitude.Triad;
 import io.pitchwatch.settling.GroundEvent.Kind;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,9 +74,8 @@ public final class GroundWatch {
 
   /** Takes in how the sensor drifts with temperature, along the floor's axes. */
   public void know(TemperatureDrift drift) {
-    // An offset to the left is seen as roll, one forward as rising of the front: pitch below zero.
-    roll.know(drift.perC().y(), drift.errorPerC());
-    pitch.know(-drift.perC().x(), drift.errorPerC());
+    roll.know(drift.rollPerC(), drift.errorPerC());
+    pitch.know(drift.pitchPerC(), drift.errorPerC());
     warmth.seen(drift.lowC(), drift.highC());
   }
 
@@ -86,8 +84,9 @@ public final class GroundWatch {
    * is learnt beside the ground's own course, so that neither is taken for the other.
    */
   public TemperatureDrift drift() {
-    return new TemperatureDrift(
-        new Triad(-pitch.coefficientRadPerC(), roll.coefficientRadPerC(), 0),
+    return TemperatureDrift.ofFloor(
+        roll.coefficientRadPerC(),
+        pitch.coefficientRadPerC(),
         Math.max(roll.coefficientErrorRadPerC(), pitch.coefficientErrorRadPerC()),
         warmth.lowC(),
         warmth.highC());

@@ -58,8 +58,7 @@ final class Advising {
   }
 
   private String next(Planned made, Lean bare, FloorReading floor, Laid laid) {
-    Lean lift = bareLean.lift(laid);
-    Lean goal = new Lean(bare.rollRad() - lift.rollRad(), bare.pitchRad() - lift.pitchRad());
+    Lean goal = bare.minus(bareLean.lift(laid));
     boolean moving = floor.state() == FloorState.MOVING;
     NextStep.Standing standing =
         new NextStep.Standing(

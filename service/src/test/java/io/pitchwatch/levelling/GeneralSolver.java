@@ -43,8 +43,7 @@ final class GeneralSolver {
 
     /** Whether a plan is as good, up to the rounding of the model; ends as in the model. */
     boolean isMatchedBy(WheelPlan plan, boolean ends) {
-      double roll = Math.abs(plan.after().rollRad());
-      double lean = ends ? Math.max(roll, Math.abs(plan.after().pitchRad())) : roll;
+      double lean = WheelsAlone.leanRad(plan, ends);
       // The model rounds each arctangent to 1e-8 rad.
       return excessHundredths == plan.excessHundredths()
           && pieces == plan.pieces()

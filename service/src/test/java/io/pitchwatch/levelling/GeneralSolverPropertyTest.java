@@ -3,8 +3,6 @@ package io.pitchwatch.levelling;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.pitchwatch.levelling.WheelPlanner.PitchRange;
-import io.pitchwatch.levelling.WheelPlanner.Task;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -25,11 +23,8 @@ class GeneralSolverPropertyTest {
     int proven = 0;
     for (long seed = SEED; seed < SEED + COACHES; seed++) {
       Site site = new RandomSites(seed, 3, 4 + (int) (seed % 6)).next();
-      boolean ends = site.coach().jackPairs().isEmpty();
-      WheelPlan plan =
-          new WheelPlanner(site)
-              .plan(ends ? Task.ALL : Task.SIDES, PitchRange.ANY, each -> true)
-              .orElseThrow();
+      boolean ends = WheelsAlone.ends(site);
+      WheelPlan plan = WheelsAlone.plan(site);
       Optional<GeneralSolver.Best> best = new GeneralSolver(site, ends).solve(SECONDS);
       if (best.isPresent()) {
         proven++;

@@ -1,7 +1,5 @@
 package io.pitchwatch.levelling;
 
-import io.pitchwatch.levelling.WheelPlanner.PitchRange;
-import io.pitchwatch.levelling.WheelPlanner.Task;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -65,34 +63,27 @@ final class GeneralSolverRun {
   /** Solves on, a line for each coach. */
   private static void work(long from, long end) {
     for (int i = 0; i < 300; i++) {
-      plan(new RandomSites(1_000_000 + i, 6, 25).next());
+      WheelsAlone.plan(new RandomSites(1_000_000 + i, 6, 25).next());
     }
     for (int i = 0; i < 5; i++) {
       Site site = new RandomSites(1_000_000 + i, 3, 6).next();
-      new GeneralSolver(site, ends(site)).solve(SECONDS);
+      new GeneralSolver(site, WheelsAlone.ends(site)).solve(SECONDS);
     }
     System.out.println("ready");
     for (long seed = from; seed < end; seed++) {
       Site site = new RandomSites(seed, 8, 40).next();
       long start = System.nanoTime();
-      WheelPlan plan = plan(site);
+      WheelPlan plan = WheelsAlone.plan(site);
       double ours = (System.nanoTime() - start) / 1e6;
       start = System.nanoTime();
-      Optional<GeneralSolver.Best> best = new GeneralSolver(site, ends(site)).solve(SECONDS);
+      Optional<GeneralSolver.Best> best =
+          new GeneralSolver(site, WheelsAlone.ends(site)).solve(SECONDS);
       double general = (System.nanoTime() - start) / 1e6;
       String said =
-          best.map(b -> b.isMatchedBy(plan, ends(site)) ? SAME : DIFFERENT).orElse("late");
+          best.map(b -> b.isMatchedBy(plan, WheelsAlone.ends(site)) ? SAME : DIFFERENT)
+              .orElse("late");
       System.out.printf(Locale.ROOT, "%d %.4f %.4f %s%n", seed, ours, general, said);
     }
-  }
-
-  private static boolean ends(Site site) {
-    return site.coach().jackPairs().isEmpty();
-  }
-
-  private static WheelPlan plan(Site site) {
-    Task task = ends(site) ? Task.ALL : Task.SIDES;
-    return new WheelPlanner(site).plan(task, PitchRange.ANY, plan -> true).orElseThrow();
   }
 
   /** Watches a worker until it is through or stalls; the seed to go on with. */

@@ -1,7 +1,5 @@
 package io.pitchwatch.levelling;
 
-import io.pitchwatch.levelling.WheelPlanner.PitchRange;
-import io.pitchwatch.levelling.WheelPlanner.Task;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.Arrays;
@@ -38,10 +36,8 @@ public final class PlanningFigures {
   }
 
   private static double ms(Site site) {
-    Task task = site.coach().jackPairs().isEmpty() ? Task.ALL : Task.SIDES;
     long start = THREADS.getCurrentThreadCpuTime();
-    WheelPlan plan =
-        new WheelPlanner(site).plan(task, PitchRange.ANY, accepted -> true).orElseThrow();
+    WheelPlan plan = WheelsAlone.plan(site);
     double ms = (THREADS.getCurrentThreadCpuTime() - start) / 1e6;
     if (!PlanInspection.faults(site, plan).isEmpty()) {
       throw new IllegalStateException(PlanInspection.faults(site, plan) + " in " + plan);

@@ -2,8 +2,6 @@ package io.pitchwatch.levelling;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.pitchwatch.levelling.WheelPlanner.PitchRange;
-import io.pitchwatch.levelling.WheelPlanner.Task;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -21,25 +19,16 @@ class WheelPlannerPropertyTest {
     for (long seed = SEED; seed < SEED + CASES; seed++) {
       // Nine pieces under six stations are a matter of seconds; two of three coaches have fewer.
       Site site = new RandomSites(seed, 3, 4 + (int) (seed % 6)).next();
-      boolean ends = site.coach().jackPairs().isEmpty();
-      WheelPlan plan = plan(site, ends ? Task.ALL : Task.SIDES);
+      boolean ends = WheelsAlone.ends(site);
+      WheelPlan plan = WheelsAlone.plan(site);
       String where = "-Dpitchwatch.seed=" + seed + " " + site + " " + plan;
 
       assertEquals(List.of(), PlanInspection.faults(site, plan), where);
       WheelPlannerOracle.Best best = WheelPlannerOracle.best(site, ends);
       assertEquals(best.excessHundredths(), plan.excessHundredths(), where);
       assertEquals(best.pieces(), plan.pieces(), where);
-      assertEquals(best.leanRad(), lean(plan, ends), 1e-9, where);
+      assertEquals(best.leanRad(), WheelsAlone.leanRad(plan, ends), 1e-9, where);
       assertEquals(best.tallestMm(), PlanInspection.tallestMm(plan), 1e-5, where);
     }
-  }
-
-  private static WheelPlan plan(Site site, Task task) {
-    return new WheelPlanner(site).plan(task, PitchRange.ANY, plan -> true).orElseThrow();
-  }
-
-  private static double lean(WheelPlan plan, boolean ends) {
-    double roll = Math.abs(plan.after().rollRad());
-    return ends ? Math.max(roll, Math.abs(plan.after().pitchRad())) : roll;
   }
 }

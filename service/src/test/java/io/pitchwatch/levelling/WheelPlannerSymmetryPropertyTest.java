@@ -9,8 +9,6 @@ import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.LengthText;
 import io.pitchwatch.coach.Piece;
 import io.pitchwatch.coach.Stay;
-import io.pitchwatch.levelling.WheelPlanner.PitchRange;
-import io.pitchwatch.levelling.WheelPlanner.Task;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,7 +31,9 @@ class WheelPlannerSymmetryPropertyTest {
       Site richer = richer(site, new SplittableRandom(seed));
       // More of a thin sheet may be what puts it under every tyre, which costs pieces.
       if (Barrier.piece(site) == Barrier.piece(richer)) {
-        assertTrue(compare(plan(richer), plan(site)) <= 0, "-Dpitchwatch.seed=" + seed);
+        assertTrue(
+            compare(WheelsAlone.plan(richer), WheelsAlone.plan(site)) <= 0,
+            "-Dpitchwatch.seed=" + seed);
       }
     }
   }
@@ -44,8 +44,8 @@ class WheelPlannerSymmetryPropertyTest {
       Site site = new RandomSites(seed, 6, 24).next();
       Site mirrored = site.with(new Lean(-site.lean().rollRad(), site.lean().pitchRad()));
       if (site.lean().rollRad() != 0) {
-        WheelPlan plan = plan(site);
-        WheelPlan other = plan(mirrored);
+        WheelPlan plan = WheelsAlone.plan(site);
+        WheelPlan other = WheelsAlone.plan(mirrored);
         String where = "-Dpitchwatch.seed=" + seed;
         assertEquals(plan.after().rollRad(), -other.after().rollRad(), where);
         assertEquals(plan.after().pitchRad(), other.after().pitchRad(), where);
@@ -59,7 +59,10 @@ class WheelPlannerSymmetryPropertyTest {
     for (long seed = SEED; seed < SEED + CASES; seed++) {
       Site site = new RandomSites(seed, 6, 24).next();
       Site inInches = site.with(inInches(site.coach()));
-      assertEquals(plan(site).wheels(), plan(inInches).wheels(), "-Dpitchwatch.seed=" + seed);
+      assertEquals(
+          WheelsAlone.plan(site).wheels(),
+          WheelsAlone.plan(inInches).wheels(),
+          "-Dpitchwatch.seed=" + seed);
     }
   }
 
@@ -67,16 +70,12 @@ class WheelPlannerSymmetryPropertyTest {
   void aPlanThatIsLaidAsksForNothingMore() {
     for (long seed = SEED; seed < SEED + CASES; seed++) {
       Site site = new RandomSites(seed, 6, 24).next();
-      WheelPlan plan = plan(site);
+      WheelPlan plan = WheelsAlone.plan(site);
       if (plan.excessHundredths() == 0 && site.stay() != Stay.SEASON) {
-        assertEquals(0, plan(site.with(plan.after())).pieces(), "-Dpitchwatch.seed=" + seed);
+        assertEquals(
+            0, WheelsAlone.plan(site.with(plan.after())).pieces(), "-Dpitchwatch.seed=" + seed);
       }
     }
-  }
-
-  private static WheelPlan plan(Site site) {
-    Task task = site.coach().jackPairs().isEmpty() ? Task.ALL : Task.SIDES;
-    return new WheelPlanner(site).plan(task, PitchRange.ANY, plan -> true).orElseThrow();
   }
 
   /**

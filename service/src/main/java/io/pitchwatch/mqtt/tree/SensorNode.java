@@ -75,9 +75,8 @@ public final class SensorNode implements CoachNode {
         .put(HEALTH, health)
         .put(TEMPERATURE, Value.of(temperatureC))
         .put(NOISE, Value.of(Math.toDegrees(noiseRad)))
-        // An offset to the left is seen as roll, one forward as a front that is high.
-        .put(ROLL_DRIFT, Value.of(known * drift.perC().y()))
-        .put(PITCH_DRIFT, Value.of(-known * drift.perC().x()))
+        .put(ROLL_DRIFT, Value.of(known * drift.rollPerC()))
+        .put(PITCH_DRIFT, Value.of(known * drift.pitchPerC()))
         .put(DRIFT_ERROR, Value.of(known * drift.errorPerC()))
         .list();
   }
