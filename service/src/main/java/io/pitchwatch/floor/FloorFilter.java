@@ -173,18 +173,18 @@ public final class FloorFilter {
       return new FloorReading(FloorState.UNKNOWN, NONE, NONE, Double.NaN, Double.NaN, lastNanos);
     }
     double force = Math.sqrt(live[0] * live[0] + live[1] * live[1] + live[2] * live[2]);
-    double steadyG = rest.isResting() ? steadyErrorG() : Double.NaN;
-    FloorState state = state(steadyG / force);
-    double randomG = state == FloorState.STEADY ? steadyG : liveErrorG();
+    Lean error = rest.isResting() ? steadyError(force) : NONE;
+    FloorState state = state(Math.max(error.rollRad(), error.pitchRad()));
     return new FloorReading(
-        state,
-        UpVector.of(live[0], live[1], live[2]).lean(),
-        rest.isResting()
-            ? UpVector.of(steady.mean(0), steady.mean(1), steady.mean(2)).lean()
-            : NONE,
-        Math.hypot(randomG / force, systematicRad),
-        Math.max(block.spread(0), block.spread(1)) / force,
-        lastNanos);
+            state,
+            UpVector.of(live[0], live[1], live[2]).lean(),
+            rest.isResting()
+                ? UpVector.of(steady.mean(0), steady.mean(1), steady.mean(2)).lean()
+                : NONE,
+            state == FloorState.STEADY ? error : liveError(force),
+            Math.max(block.spread(0), block.spread(1)) / force,
+            lastNanos)
+        .corrected(lean -> lean, systematicRad);
   }
 
   /** Magnitude of the steady force, g; NaN while there is none. 1 for a perfect sensor. */
@@ -207,16 +207,21 @@ public final class FloorFilter {
     return sinceChange < FEWEST_BLOCKS;
   }
 
-  /** The larger of the two angles' errors; where they differ by chance alone, their mean. */
-  private double steadyErrorG() {
+  /** Of each angle; where the two differ by chance alone, their mean. */
+  private Lean steadyError(double force) {
     double x = steady.variance(0, noise);
     double y = steady.variance(1, noise);
-    double larger = Math.max(x, y);
-    double random = Math.sqrt(larger < ALIKE * Math.min(x, y) ? (x + y) / 2 : larger);
-    return Math.hypot(random, chip.roundingG(Math.min(block.spread(0), block.spread(1))));
+    if (Math.max(x, y) < ALIKE * Math.min(x, y)) {
+      x = (x + y) / 2;
+      y = x;
+    }
+    return new Lean(
+        Math.hypot(Math.sqrt(y), chip.roundingG(block.spread(1))) / force,
+        Math.hypot(Math.sqrt(x), chip.roundingG(block.spread(0))) / force);
   }
 
-  private double liveErrorG() {
-    return Math.max(blockNoiseG, rest.swayG());
+  private Lean liveError(double force) {
+    double rad = Math.max(blockNoiseG, rest.swayG()) / force;
+    return new Lean(rad, rad);
   }
 }

@@ -9,28 +9,38 @@ import java.util.function.UnaryOperator;
  * @param state rest or motion
  * @param live the quick estimate, radians; NaN in both angles when unknown
  * @param steady the best estimate since the coach came to rest, radians; NaN when there is none
- * @param uncertaintyRad one standard error of {@code steady} when steady, else of {@code live},
- *     radians, the larger of the two angles'; NaN when unknown
+ * @param error one standard error of each angle of {@code steady} when steady, else of {@code
+ *     live}, radians: two of them hold 95 of a hundred errors; NaN when unknown
  * @param noiseRad spread of single samples as tilt, radians, one standard deviation; NaN if unknown
  * @param takenAtNanos monotonic time of the last good sample
  */
 public record FloorReading(
-    FloorState state,
-    Lean live,
-    Lean steady,
-    double uncertaintyRad,
-    double noiseRad,
-    long takenAtNanos) {
+    FloorState state, Lean live, Lean steady, Lean error, double noiseRad, long takenAtNanos) {
+
+  /** A reading both of whose angles are equally sure, to one standard error, radians. */
+  public FloorReading(
+      FloorState state,
+      Lean live,
+      Lean steady,
+      double uncertaintyRad,
+      double noiseRad,
+      long takenAtNanos) {
+    this(state, live, steady, new Lean(uncertaintyRad, uncertaintyRad), noiseRad, takenAtNanos);
+  }
+
+  /** The larger of the two angles' standard errors, radians; NaN when unknown. */
+  public double uncertaintyRad() {
+    return Math.max(error.rollRad(), error.pitchRad());
+  }
 
   /** The same with something taken from its leans, and so much more error, radians. */
   public FloorReading corrected(UnaryOperator<Lean> by, double errorRad) {
     return new FloorReading(
-        state,
-        by.apply(live),
-        by.apply(steady),
-        Math.hypot(uncertaintyRad, errorRad),
-        noiseRad,
-        takenAtNanos);
+        state, by.apply(live), by.apply(steady), withMore(error, errorRad), noiseRad, takenAtNanos);
+  }
+
+  private static Lean withMore(Lean error, double errorRad) {
+    return new Lean(Math.hypot(error.rollRad(), errorRad), Math.hypot(error.pitchRad(), errorRad));
   }
 
   /** The figure to show: the steady estimate when there is one, else the live one. */

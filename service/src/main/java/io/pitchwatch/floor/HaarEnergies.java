@@ -69,6 +69,11 @@ final class HaarEnergies {
     return energy[scale];
   }
 
+  /** Time over which they were seen, at most the memory, s. */
+  double seconds() {
+    return (counted[0] + 1) * SampleBlock.HOP_S;
+  }
+
   /**
    * How many independent differences that mean is worth: NIST SP 1065, equivalent degrees of
    * freedom of the overlapping Allan variance under white frequency noise (from memory).

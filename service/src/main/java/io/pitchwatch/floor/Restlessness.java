@@ -13,17 +13,15 @@ final class Restlessness {
   private static final int SELDOM = 15;
   private static final int YOUNG = 100;
 
-  /** The body's own bounce shows best between means of 0.4 s. */
-  private static final int HEAVE_SCALE = 1;
-
-  /** The axis that points up may be half as noisy again as the others. */
-  private static final double LIVELY = 4;
+  /** Footsteps show best between neighbouring blocks. */
+  private static final int HEAVE_SCALE = 0;
 
   /**
-   * Above this people may be about. A mean is then not called surer than they leave it; but a
-   * change of lean is still looked for by what was really seen, lest jacks pass for people.
+   * Above this people are about: a mean is then not called surer than they leave it; but a change
+   * of lean is still looked for by what was really seen, lest jacks pass for people. The axis that
+   * points up may be half as noisy again as the others.
    */
-  private static final double PERHAPS_LIVELY = 2.4;
+  private static final double LIVELY = 4;
 
   /**
    * People who walk heave the floor by a milligram or more: a quiet chip that sees but a tenth of
@@ -31,12 +29,13 @@ final class Restlessness {
    */
   private static final double FELT_G2 = 1e-8;
 
-  private final double leastWhite;
-  private final NoiseMixture mixture = new NoiseMixture();
+  private static final Expecting[] PEOPLE = {Expecting.PEOPLE_ALONG, Expecting.PEOPLE_ACROSS};
+
+  private final NoiseMixture mixture;
   private final HaarEnergies[] energies = new HaarEnergies[3];
   private final double heaveG2;
-  private final double[][] stated = new double[2][NoiseMixture.kinds()];
-  private final double[][] strength = new double[2][NoiseMixture.kinds()];
+  private final Explanation[] careful = new Explanation[2];
+  private final Explanation[] seen = new Explanation[2];
   private int sinceLearned;
   private int taken;
 
@@ -44,13 +43,17 @@ final class Restlessness {
    * @param hopVariance variance of a 0.2 s mean due to the chip alone, g²
    */
   Restlessness(double hopVariance) {
-    leastWhite = hopVariance;
-    double[] prior = NoiseMixture.whiteEnergies();
+    mixture = new NoiseMixture(hopVariance);
+    double[] prior = new double[HaarEnergies.SCALES];
     for (int j = 0; j < prior.length; j++) {
-      prior[j] *= hopVariance;
+      prior[j] = hopVariance * NoiseKinds.energy(NoiseKinds.WHITE, j);
     }
     for (int axis = 0; axis < 3; axis++) {
       energies[axis] = new HaarEnergies(prior);
+    }
+    for (int axis = 0; axis < 2; axis++) {
+      seen[axis] = new Explanation(NoiseMixture.MODELS);
+      careful[axis] = new Explanation(NoiseMixture.MODELS);
     }
     heaveG2 = prior[HEAVE_SCALE];
     learn();
@@ -91,27 +94,29 @@ final class Restlessness {
   private void learn() {
     sinceLearned = 0;
     double heaves = energies[2].energy(HEAVE_SCALE);
-    double heave = heaves > FELT_G2 ? heaves / heaveG2 : 0;
-    Expecting seen = heave > LIVELY ? Expecting.WANDERING : Expecting.STILLNESS;
-    Expecting careful = heave > PERHAPS_LIVELY ? Expecting.PEOPLE : Expecting.STILLNESS;
+    boolean lively = heaves > Math.max(FELT_G2, LIVELY * heaveG2);
     for (int axis = 0; axis < 2; axis++) {
-      mixture.explain(energies[axis], leastWhite, seen, strength[axis]);
-      mixture.explain(energies[axis], leastWhite, careful, stated[axis]);
+      Expecting likely = lively ? Expecting.WANDERING : Expecting.STILLNESS;
+      mixture.explain(energies[axis], likely, seen[axis]);
+      mixture.explain(energies[axis], lively ? PEOPLE[axis] : likely, careful[axis]);
     }
   }
 
-  /** The same, as far as one should call oneself sure of it, g². */
+  /**
+   * Variance of the mean of that many blocks, as far as one should call oneself sure of it: two
+   * standard errors cover 95 in a hundred errors, g².
+   */
   double statedVariance(int axis, int blocks) {
-    return NoiseMixture.meanVariance(stated[axis], blocks);
+    return careful[axis].coveringVariance(blocks);
   }
 
   /** Variance of the mean of that many blocks, g². */
   double meanVariance(int axis, int blocks) {
-    return NoiseMixture.meanVariance(strength[axis], blocks);
+    return seen[axis].variance(blocks);
   }
 
   /** Variance of one block, g². */
   double blockVariance(int axis) {
-    return NoiseMixture.meanVariance(strength[axis], 1);
+    return seen[axis].variance(1);
   }
 }

@@ -10,7 +10,7 @@ package io.pitchwatch.floor;
 final class SteadyMean {
 
   private static final int RING = 512;
-  private static final int LONGEST = NoiseMixture.LONGEST;
+  private static final int LONGEST = NoiseKinds.LONGEST;
   private static final int SHORT = 8;
   private static final double CHANGED = 5;
   private static final double WILD = 6;

@@ -7,7 +7,8 @@ import java.util.SplittableRandom;
 
 /**
  * Prints the error of the steady lean against the bound of the chip's white noise, and how often
- * two standard errors cover it, by chip, scene and time. docs/figures/accuracy.md holds its output.
+ * two standard errors cover it, each angle by its own, by chip, scene and time.
+ * docs/figures/accuracy.md holds its output.
  */
 final class AccuracyFigures {
 
@@ -18,13 +19,12 @@ final class AccuracyFigures {
   static final class Outcome {
     int runs;
     int steady;
-    int angles;
-    int covered;
-    int coveredWorst;
+    final int[] covered = new int[2];
     double squares;
     double roll;
     double pitch;
-    double stated;
+    double rollStated;
+    double pitchStated;
 
     void add(FloorReading reading, Lean truth) {
       runs++;
@@ -32,39 +32,50 @@ final class AccuracyFigures {
         return;
       }
       steady++;
-      double u = reading.uncertaintyRad();
+      double[] stated = {reading.error().rollRad(), reading.error().pitchRad()};
       double[] errors = {
         reading.steady().rollRad() - truth.rollRad(), reading.steady().pitchRad() - truth.pitchRad()
       };
-      for (double e : errors) {
-        angles++;
-        squares += e * e;
-        covered += Math.abs(e) < 2 * u ? 1 : 0;
+      for (int i = 0; i < 2; i++) {
+        squares += errors[i] * errors[i];
+        covered[i] += Math.abs(errors[i]) < 2 * stated[i] ? 1 : 0;
       }
-      coveredWorst += Math.abs(errors[0]) < 2 * u ? 1 : 0;
       roll += errors[0] * errors[0];
       pitch += errors[1] * errors[1];
-      stated += u * u;
+      rollStated += stated[0] * stated[0];
+      pitchStated += stated[1] * stated[1];
     }
 
     double rmsRad() {
-      return Math.sqrt(squares / angles);
+      return Math.sqrt(squares / (2 * steady));
     }
 
     double rollRmsRad() {
       return Math.sqrt(roll / steady);
     }
 
+    double pitchRmsRad() {
+      return Math.sqrt(pitch / steady);
+    }
+
     double coverage() {
-      return covered / (double) angles;
+      return (covered[0] + covered[1]) / (2.0 * steady);
     }
 
     double rollCoverage() {
-      return coveredWorst / (double) steady;
+      return covered[0] / (double) steady;
     }
 
-    double statedRad() {
-      return Math.sqrt(stated / steady);
+    double pitchCoverage() {
+      return covered[1] / (double) steady;
+    }
+
+    double rollStatedRad() {
+      return Math.sqrt(rollStated / steady);
+    }
+
+    double pitchStatedRad() {
+      return Math.sqrt(pitchStated / steady);
     }
   }
 
@@ -100,9 +111,9 @@ final class AccuracyFigures {
   public static void main(String[] args) {
     int seeds = args.length > 0 ? Integer.parseInt(args[0]) : 1000;
     System.out.println(
-        "| chip | scene | s | rms deg | of the bound | roll rms deg | stated deg | inside 2 s.e. |"
-            + " roll inside | steady |");
-    System.out.println("|---|---|---|---|---|---|---|---|---|---|");
+        "| chip | scene | s | rms deg | of the bound | roll rms deg | stated | pitch rms deg |"
+            + " stated | inside 2 s.e. | roll | pitch | steady |");
+    System.out.println("|---|---|---|---|---|---|---|---|---|---|---|---|---|");
     for (Chip chip : Chip.values()) {
       if (args.length > 1 && !args[1].contains(chip.name())) continue;
       for (Scene scene : Scene.values()) {
@@ -118,16 +129,20 @@ final class AccuracyFigures {
   private static void print(Chip chip, Scene scene, int seconds, Outcome o) {
     System.out.printf(
         Locale.ROOT,
-        "| %s | %s | %d | %.5f | %.2f | %.5f | %.5f | %.1f %% | %.1f %% | %.1f %% |%n",
+        "| %s | %s | %d | %.5f | %.2f | %.5f | %.5f | %.5f | %.5f |"
+            + " %.1f %% | %.1f %% | %.1f %% | %.1f %% |%n",
         chip,
         scene.name().toLowerCase(Locale.ROOT).replace('_', ' '),
         seconds,
         Math.toDegrees(o.rmsRad()),
         o.rmsRad() / chip.noise(100).boundRad(seconds),
         Math.toDegrees(o.rollRmsRad()),
-        Math.toDegrees(o.statedRad()),
+        Math.toDegrees(o.rollStatedRad()),
+        Math.toDegrees(o.pitchRmsRad()),
+        Math.toDegrees(o.pitchStatedRad()),
         100 * o.coverage(),
         100 * o.rollCoverage(),
+        100 * o.pitchCoverage(),
         100.0 * o.steady / o.runs);
   }
 }

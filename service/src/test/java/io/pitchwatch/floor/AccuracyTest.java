@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.pitchwatch.floor.AccuracyFigures.Outcome;
 import io.pitchwatch.floor.ParkedCoach.Scene;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -41,12 +42,27 @@ class AccuracyTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Scene.class)
-  void twoStandardErrorsCoverNinetyFiveInAHundred(Scene scene) {
-    Outcome o = AccuracyFigures.measure(Chip.ADXL345, 100, scene, SEEDS, 30)[0];
+  @EnumSource(Chip.class)
+  void twoStandardErrorsCoverNinetyFiveInAHundred(Chip chip) {
+    int[] seconds = {5, 10, 30, 60};
+    for (Scene scene : List.of(Scene.STILL, Scene.IDLING_AND_WALKING)) {
+      Outcome[] outcomes = AccuracyFigures.measure(chip, 100, scene, SEEDS, seconds);
+      for (int i = 0; i < seconds.length; i++) {
+        double covered = outcomes[i].coverage();
+        double slack = slack(0.2);
+        assertTrue(
+            covered >= 0.93 - slack && covered <= 0.97 + slack,
+            chip + ", " + scene + " after " + seconds[i] + " s: " + covered);
+      }
+    }
+  }
 
-    double covered = o.coverage();
-    double slack = slack(0.2);
-    assertTrue(covered >= 0.93 - slack && covered <= 0.97 + slack, scene + ": " + covered);
+  @ParameterizedTest
+  @EnumSource(Chip.class)
+  void peopleAreNotSuspectedWhereNobodyIs(Chip chip) {
+    Outcome o = AccuracyFigures.measure(chip, 100, Scene.STILL, SEEDS, 10)[0];
+
+    assertTrue(o.rollStatedRad() <= 1.25 * o.rollRmsRad(), chip + ": " + o.rollStatedRad());
+    assertTrue(o.pitchStatedRad() <= 1.25 * o.pitchRmsRad(), chip + ": " + o.pitchStatedRad());
   }
 }

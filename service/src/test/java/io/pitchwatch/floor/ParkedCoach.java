@@ -9,10 +9,12 @@ import java.util.SplittableRandom;
  * the engine idling and people walking about.
  *
  * <p>The engine follows the recorded bus (main line near 32.5 Hz, 12, 22 and 18 mg along x, y, z; a
- * line between 24 and 34 Hz is drawn by seed). Two people of 75 kg walk at 0.8 m/s between places
- * up to 0.9 m off the middle and 3 m along, and stay 3 s in the mean; on springs of 4·10⁵ N·m/rad
- * in roll and 2·10⁶ in pitch each leans the floor by up to 0.095 deg; every step at 1.9 Hz rings
- * the body at 1.5 Hz up and 1.2 Hz sideways. The masses and stiffnesses are common practice.
+ * line between 24 and 34 Hz is drawn by seed). The coach weighs 5 to 16 tonnes. Two people of 50 to
+ * 100 kg walk at 0.8 m/s between places up to 0.9 m off the middle and 3 m along, and stay 2 to 4 s
+ * in the mean; on springs of 8·10⁴ N·m/rad in roll and 5·10⁵ in pitch for each tonne, one of 75 kg
+ * leans ten tonnes by up to 0.047 deg and 0.025 deg; every step at 1.9 Hz rings the body at 1.5 Hz
+ * up and 1.2 Hz sideways. What is a range is drawn by seed; masses and stiffnesses are common
+ * practice.
  */
 final class ParkedCoach {
 
@@ -35,6 +37,9 @@ final class ParkedCoach {
   private final double lineHz;
   private final double phase;
   private final double[] person = new double[PEOPLE * 5];
+  private final double tonnes;
+  private final double stayS;
+  private final double[] kg = new double[PEOPLE];
   private double rollRad;
   private double pitchRad;
   private double heaveG;
@@ -52,9 +57,12 @@ final class ParkedCoach {
     walking = scene == Scene.WALKING || scene == Scene.IDLING_AND_WALKING;
     lineHz = random.nextDouble(24, 34);
     phase = random.nextDouble(TWO_PI);
+    tonnes = random.nextDouble(5, 16);
+    stayS = random.nextDouble(2, 4);
     for (int p = 0; p < PEOPLE; p++) {
       person[5 * p] = random.nextDouble(-0.9, 0.9);
       person[5 * p + 1] = random.nextDouble(-3, 3);
+      kg[p] = random.nextDouble(50, 100);
       choose(p);
     }
   }
@@ -91,7 +99,7 @@ final class ParkedCoach {
   private void choose(int p) {
     person[5 * p + 2] = random.nextDouble(-0.9, 0.9);
     person[5 * p + 3] = random.nextDouble(-3, 3);
-    person[5 * p + 4] = -3 * Math.log(random.nextDouble(1e-9, 1));
+    person[5 * p + 4] = -stayS * Math.log(random.nextDouble(1e-9, 1));
   }
 
   private void walk(double dtS) {
@@ -111,8 +119,8 @@ final class ParkedCoach {
       } else if ((person[i + 4] -= dtS) < 0) {
         choose(p);
       }
-      rollRad += 75 * 9.81 * person[i] / 8e5;
-      pitchRad += 75 * 9.81 * person[i + 1] / 5e6;
+      rollRad += kg[p] * 9.81 * person[i] / (8e4 * tonnes);
+      pitchRad += kg[p] * 9.81 * person[i + 1] / (5e5 * tonnes);
     }
     sinceStepS += dtS;
     if (anyWalks && sinceStepS > 1 / 1.9) {
