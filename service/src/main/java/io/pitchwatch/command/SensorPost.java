@@ -42,6 +42,10 @@ final class SensorPost {
   private final FloorFilter filter;
   private final SeatWatch seat = new SeatWatch();
   private final DriftCorrection drift;
+
+  /** Near level a g is a radian. */
+  private final double wanderRad;
+
   private final String chip;
   private final double[] axes = new double[3];
   private SensorSetup setup = SensorSetup.NONE;
@@ -58,6 +62,7 @@ final class SensorPost {
     this.noise = noise(driver, mounting);
     this.filter = new FloorFilter(noise);
     this.drift = new DriftCorrection(driver.facts().xyTempcoG());
+    this.wanderRad = driver.facts().wanderG();
     this.chip = driver.facts().chip();
     this.sampler = new Sampler(driver, intake());
   }
@@ -103,7 +108,7 @@ final class SensorPost {
   private FloorReading seen(long nowNanos) {
     FloorReading reading = filter.reading(nowNanos);
     if (guide == null && sampler.condition(nowNanos).health() != Health.FAILED) {
-      filter.systematic(setup.standardErrorRad(reading.lean()));
+      filter.systematic(Math.hypot(setup.standardErrorRad(reading.lean()), wanderRad));
       seat.accept(reading, filter.magnitudeG());
       return filter.reading(nowNanos);
     }

@@ -36,6 +36,8 @@ public final class Adxl345Driver implements AccelerometerDriver {
           0.250,
           0.4e-3,
           1.2e-3,
+          // P. 33: averaging resolves about 100 µg at best.
+          100e-6,
           0.10,
           1.0 / 256,
           "Analog Devices ADXL345 data sheet, Rev. E, Table 1 and p. 33");

@@ -33,6 +33,8 @@ public final class Adxl355Driver implements AccelerometerDriver {
           0.075,
           0.02e-3,
           0.02e-3,
+          // From memory of its Allan deviation plot.
+          10e-6,
           0.08,
           1 / LSB_PER_G,
           "Analog Devices ADXL354/ADXL355 data sheet, Rev. 0, Table 2");

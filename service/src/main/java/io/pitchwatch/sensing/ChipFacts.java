@@ -10,6 +10,8 @@ package io.pitchwatch.sensing;
  * @param zOffsetG largest zero-g offset of z, g
  * @param xyTempcoG drift of the zero-g offset of x and y, g/°C, either sign
  * @param zTempcoG drift of the zero-g offset of z, g/°C, either sign
+ * @param wanderG what the zero-g offset wanders by within minutes at one temperature, one standard
+ *     deviation, g: the floor of the Allan deviation, which no averaging gets below
  * @param scaleTolerance largest relative error of sensitivity, 0.1 for 10 %
  * @param resolutionG one count at the range that is used, g
  * @param source document, edition and table of these figures
@@ -22,6 +24,7 @@ public record ChipFacts(
     double zOffsetG,
     double xyTempcoG,
     double zTempcoG,
+    double wanderG,
     double scaleTolerance,
     double resolutionG,
     String source) {
@@ -36,6 +39,7 @@ public record ChipFacts(
         zOffsetG,
         xyTempcoG,
         zTempcoG,
+        wanderG,
         scaleTolerance,
         resolutionG,
         source);

@@ -211,15 +211,21 @@ final class AllanPlots {
         100.0 * inside / count);
   }
 
+  private static FloorFilter fresh() {
+    FloorFilter filter = new FloorFilter(Chip.MPU6050.noise(100));
+    filter.systematic(Mpu6050Driver.FACTS.wanderG());
+    return filter;
+  }
+
   private static List<FloorReading> pieces(Still still, int seconds) {
     List<FloorReading> pieces = new ArrayList<>();
-    FloorFilter filter = new FloorFilter(Chip.MPU6050.noise(100));
+    FloorFilter filter = fresh();
     double endS = still.timeS[0] + seconds;
     long nanos = 0;
     for (int i = 0; i < still.timeS.length; i++) {
       if (still.timeS[i] >= endS) {
         pieces.add(filter.reading(nanos));
-        filter = new FloorFilter(Chip.MPU6050.noise(100));
+        filter = fresh();
         endS += seconds;
       }
       nanos = Math.round(still.timeS[i] * SECOND);
