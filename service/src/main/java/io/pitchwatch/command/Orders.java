@@ -5,7 +5,6 @@ import io.pitchwatch.attitude.SensorSetup;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.floor.FloorReading;
-import io.pitchwatch.floor.FloorState;
 import io.pitchwatch.mqtt.homie.LogLevel;
 import io.pitchwatch.mqtt.tree.Commands;
 import io.pitchwatch.mqtt.tree.HistoryRequest;
@@ -137,6 +136,7 @@ final class Orders implements Commands {
     SensorSetup before = post.setup();
     CareStep step = care.get();
     if (!post.setup().equals(before)) {
+      keeper.setUpAnew();
       historian.noteZero(post.id(), clock.getAsLong());
     }
     if (step.done()) {
@@ -151,7 +151,7 @@ final class Orders implements Commands {
     inbox.leave(
         () -> {
           FloorReading floor = sensors.floor(clock.getAsLong());
-          if (floor.state() == FloorState.STEADY || floor.state() == FloorState.UNSETTLED) {
+          if (floor.isAtRest()) {
             answer.accept(LogLevel.INFO, spots.mark(floor.lean()));
           } else {
             answer.accept(LogLevel.WARN, "spot not remembered: the floor is moving or unknown");

@@ -10,7 +10,8 @@ import java.util.function.UnaryOperator;
  * @param live the quick estimate, radians; NaN in both angles when unknown
  * @param steady the best estimate since the coach came to rest, radians; NaN when there is none
  * @param error one standard error of each angle of {@code steady} when steady, else of {@code
- *     live}, radians: two of them hold 95 of a hundred errors; NaN when unknown
+ *     live}, radians: two of them hold 95 of a hundred errors; NaN when unknown, as in the first
+ *     second
  * @param noiseRad spread of single samples as tilt, radians, one standard deviation; NaN if unknown
  * @param takenAtNanos monotonic time of the last good sample
  */
@@ -41,6 +42,15 @@ public record FloorReading(
 
   private static Lean withMore(Lean error, double errorRad) {
     return new Lean(Math.hypot(error.rollRad(), errorRad), Math.hypot(error.pitchRad(), errorRad));
+  }
+
+  /**
+   * Whether the coach is known to stand. Right after the start it is not, though it is not known to
+   * move either: what it leans by then may be made of braking.
+   */
+  public boolean isAtRest() {
+    boolean still = state == FloorState.STEADY || state == FloorState.UNSETTLED;
+    return still && steady.isKnown();
   }
 
   /** The figure to show: the steady estimate when there is one, else the live one. */

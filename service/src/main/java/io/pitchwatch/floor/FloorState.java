@@ -4,7 +4,7 @@ package io.pitchwatch.floor;
 public enum FloorState {
   /** Under way, or being driven onto blocks. */
   MOVING,
-  /** At rest, the steady estimate not yet trustworthy. */
+  /** At rest, the steady estimate not yet trustworthy; or just begun, rest not yet known. */
   UNSETTLED,
   /** At rest, the steady estimate as good as the noise allows. */
   STEADY,

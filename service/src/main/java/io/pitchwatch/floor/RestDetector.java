@@ -63,7 +63,7 @@ final class RestDetector {
   private double roadS;
   private boolean resting;
   private boolean moving;
-  private double swayG;
+  private double swayG = Double.NaN;
   private double sinceJoltS = JOLT_COUNTS_FOR_S;
   private double restX;
   private double restY;
@@ -81,7 +81,7 @@ final class RestDetector {
     roadS = 0;
     resting = false;
     moving = false;
-    swayG = 0;
+    swayG = Double.NaN;
     vibrationAtRestG = 0;
   }
 
@@ -101,7 +101,7 @@ final class RestDetector {
     return moving;
   }
 
-  /** Horizontal spread of the last blocks, g. */
+  /** Horizontal spread of the last blocks, g; NaN until there are enough of them. */
   double swayG() {
     return swayG;
   }

@@ -12,6 +12,9 @@ import org.jspecify.annotations.Nullable;
 /** Knows what should be planned, keeps what was, and says from reading to reading what is next. */
 final class Advising {
 
+  private static final Advice WAITING =
+      new Advice(Optional.empty(), "Waiting for the coach to stand still: then it is planned");
+
   private final Coach coach;
   private final BareLean bareLean;
   private @Nullable Site wanted;
@@ -37,20 +40,27 @@ final class Advising {
     }
   }
 
+  /** What was planned rests on leans that count no longer. */
+  void forget() {
+    bareLean.forget();
+  }
+
   /** What the driver is told after this reading. */
   Advice round(FloorReading floor, VisitState state) {
-    Optional<Lean> bare = bareLean.read(floor, state.phase(), state.laid());
-    if (bare.isEmpty() || !isPlannable(bare.get())) {
-      wanted = null;
-      planned = null;
+    Optional<Lean> bare = bareLean.read(floor, state);
+    Optional<Lean> plannable = bare.filter(Advising::isPlannable);
+    wanted =
+        plannable.map(lean -> new Site(coach, lean, state.surface(), state.stay())).orElse(null);
+    Planned made = plannable.isPresent() ? planned : null;
+    planned = made;
+    if (floor.state() == FloorState.UNKNOWN) {
       return Advice.NONE;
     }
-    wanted = new Site(coach, bare.get(), state.surface(), state.stay());
-    Planned made = planned;
-    if (made == null || floor.state() == FloorState.UNKNOWN) {
-      return Advice.NONE;
+    if (made != null) {
+      return new Advice(Optional.of(made), next(made, bare.get(), floor, state.laid()));
     }
-    return new Advice(Optional.of(made), next(made, bare.get(), floor, state.laid()));
+    boolean waits = state.phase() != Phase.UNDER_WAY && (bare.isEmpty() || plannable.isPresent());
+    return waits ? WAITING : Advice.NONE;
   }
 
   private static boolean isPlannable(Lean lean) {

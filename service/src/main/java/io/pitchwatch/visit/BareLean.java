@@ -16,15 +16,22 @@ import org.jspecify.annotations.Nullable;
  * How the floor would lean with the coach on the bare ground: that is what is planned for, so that
  * a plan stays the same while it is carried out.
  *
- * <p>Known from the first reading at rest after arriving, and better once the floor is steady. From
- * then on it is held: a new reading counts only after the coach has moved with nothing under it,
- * and only if it differs by more than a tenth of a degree (our own figure: less than any piece
- * makes). A coach that stands on pieces when it is first read has their lift reckoned back.
+ * <p>Known once the coach stands and the lean's standard error is small beside the tolerance of the
+ * stay, and taken again when the floor is steady. From then on it is held: a new reading counts
+ * only after the coach has moved with nothing under it. A lean that is held gives way only to one
+ * that differs by more than is stated of it. A coach that stands on pieces when it is first read
+ * has their lift reckoned back.
  */
 final class BareLean {
 
-  /** What a plan does not change for. */
-  static final double HOLD_RAD = Math.toRadians(0.1);
+  /** Less than any piece makes: our own figure. */
+  private static final double FINE_RAD = Math.toRadians(0.1);
+
+  /** Share of a stay's tolerance that does not matter: our own figure. */
+  private static final double FINE_SHARE = 0.25;
+
+  /** Most that two standard errors of noise reach; what is stated beyond is of the zero alone. */
+  private static final double MOST_NOISE_RAD = Math.toRadians(0.2);
 
   private final Coach coach;
   private final Stance stance;
@@ -37,25 +44,44 @@ final class BareLean {
   }
 
   /** Takes a reading; returns the lean on the bare ground if it is known. */
-  Optional<Lean> read(FloorReading floor, Phase phase, Laid laid) {
-    boolean atRest = floor.state() == FloorState.STEADY || floor.state() == FloorState.UNSETTLED;
-    if (phase == Phase.UNDER_WAY) {
-      held = null;
+  Optional<Lean> read(FloorReading floor, VisitState state) {
+    if (state.phase() == Phase.UNDER_WAY) {
+      forget();
+    } else if (floor.state() == FloorState.MOVING
+        && state.laid().pieces() == 0
+        && state.phase() != Phase.PARKED) {
       firm = false;
-    } else if (floor.state() == FloorState.MOVING && laid.pieces() == 0 && phase != Phase.PARKED) {
-      firm = false;
-    } else if (atRest && !firm) {
-      Lean bare = reckonBack(floor.lean(), laid);
-      Lean before = held;
-      held = before == null || differs(before, bare) ? bare : before;
-      firm = floor.state() == FloorState.STEADY;
+    } else if (floor.isAtRest() && !firm) {
+      take(floor, state);
     }
     return Optional.ofNullable(held);
   }
 
-  private static boolean differs(Lean a, Lean b) {
-    return Math.abs(a.rollRad() - b.rollRad()) > HOLD_RAD
-        || Math.abs(a.pitchRad() - b.pitchRad()) > HOLD_RAD;
+  /** Nothing of before counts any more. */
+  void forget() {
+    held = null;
+    firm = false;
+  }
+
+  private void take(FloorReading floor, VisitState state) {
+    double toleranceRad = coach.levelling().toleranceRad(state.stay());
+    double fineRad = Math.min(FINE_RAD, FINE_SHARE * toleranceRad);
+    boolean steady = floor.state() == FloorState.STEADY;
+    if (!steady && !(floor.uncertaintyRad() <= fineRad)) {
+      return;
+    }
+    // The mean since the stop; the live figure still swings with the springs.
+    Lean bare = reckonBack(floor.steady(), state.laid());
+    double noiseRad = Math.min(2 * floor.uncertaintyRad(), MOST_NOISE_RAD);
+    Lean before = held;
+    if (before == null || apartRad(before, bare) > Math.max(fineRad, noiseRad)) {
+      held = bare;
+    }
+    firm = steady;
+  }
+
+  private static double apartRad(Lean a, Lean b) {
+    return Math.max(Math.abs(a.rollRad() - b.rollRad()), Math.abs(a.pitchRad() - b.pitchRad()));
   }
 
   private Lean reckonBack(Lean lean, Laid laid) {

@@ -47,7 +47,8 @@ final class SteadyVerdict {
     double askedRad = coach.levelling().toleranceRad(state.stay());
     boolean asBefore = askedRad == toleranceRad;
     toleranceRad = askedRad;
-    Verdict now = Judgement.of(floor.state(), floor.lean(), toleranceRad, coach.fridges());
+    FloorState stands = floor.isAtRest() ? floor.state() : FloorState.UNKNOWN;
+    Verdict now = Judgement.of(stands, floor.lean(), toleranceRad, coach.fridges());
     boolean anew = now == Verdict.UNKNOWN || said == Verdict.UNKNOWN || !asBefore;
     if (!parked || anew || now == Verdict.OUTSIDE) {
       mean = floor.lean();

@@ -111,6 +111,11 @@ public final class Watchkeeper {
     return alarming.shelve(alertId, lastsNanos, nowNanos);
   }
 
+  /** A sensor was zeroed or set up anew: leans of before compare with none from now on. */
+  public void setUpAnew() {
+    advising.forget();
+  }
+
   /** The site for which there should be a plan and is none; empty while all is planned. */
   public Optional<Site> toPlan() {
     return advising.toPlan();

@@ -36,6 +36,7 @@ export class Model {
     const now = linked && device === "ready";
     const reading = this.#reading(now);
     const floor = this.#floor(reading);
+    const next = line(tree.text("plan/next"));
     return {
       heard: tree.text("$state") !== undefined,
       device,
@@ -52,14 +53,14 @@ export class Model {
       sensors: tree.names("sensor-").map((id) => this.#sensor(id)),
       alerts: tree.names("$alert/").map((id) => ({ id, text: line(tree.text(`$alert/${id}`)) })),
       site: this.#site(),
-      next: line(tree.text("plan/next")),
+      next,
       turn: list(json(tree.text("plan/turn"))?.best)
         .map((each) => line(each?.text))
         .filter(known),
       care: care(json(tree.text("upkeep/guide"))),
       stay: oneOf(tree.text("visit/stay"), ["overnight", "stay", "season"]),
       surface: oneOf(tree.text("visit/surface"), SURFACES),
-      plan: plan(tree.text("plan/headline"), tree.text("plan/document")),
+      plan: plan(tree.text("plan/headline"), tree.text("plan/document"), next),
       laid: wheels(json(tree.text("visit/laid"))?.wheels),
       phase: oneOf(tree.text("visit/phase"), ["under-way", "arriving", "parked", "leaving"]),
     };
@@ -201,12 +202,15 @@ const NO_PLAN = {
   others: [],
 };
 
-/** The plan's document, every part of it judged; null when there is no plan. */
-function plan(headlineText, documentText) {
+/**
+ * The plan's document, every part of it judged; null when there is neither a plan nor anything to
+ * do before there can be one.
+ */
+function plan(headlineText, documentText, next) {
   const document = json(documentText);
   const headline = line(headlineText) ?? line(document?.headline);
   if (document === null || Array.isArray(document)) {
-    return headline === null ? null : { ...NO_PLAN, headline };
+    return headline === null && next === null ? null : { ...NO_PLAN, headline };
   }
   return {
     headline,

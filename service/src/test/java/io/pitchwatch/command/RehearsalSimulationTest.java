@@ -116,6 +116,18 @@ class RehearsalSimulationTest {
   }
 
   @Test
+  void anArrivalIsPlannedSoonAfterTheStopAndThePlanStands() throws Exception {
+    Path file = Scenarios.unpack("arrival", directory).orElseThrow();
+    Files.writeString(
+        file, Files.readString(file).replaceAll("hours = [0-9]+\\s*$", "minutes = 2\n"));
+    List<String> plans =
+        rehearse(file).lines().stream().filter(it -> it.matches(".*plan/headline .*up.*")).toList();
+    assertEquals(1, plans.size(), plans::toString);
+    // It brakes from 8 to 11 s.
+    assertTrue(plans.get(0).matches(" 0d 00:00:1[123]\\..*Right side up.*"), plans::toString);
+  }
+
+  @Test
   void theOwnerNamesTheSiteOnceTheCoachIsParked() throws Exception {
     Path file = scenario("name = \"Alder Bend\"\n[run]\nminutes = 12\n");
     Path store = directory.resolve("kept");

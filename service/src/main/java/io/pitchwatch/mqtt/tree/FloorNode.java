@@ -84,7 +84,7 @@ public final class FloorNode implements CoachNode {
 
   /** Even: below {@link #EVEN_DEG}, or not told from zero by two standard errors. */
   private static Value low(double deg, double errorDeg, String positive, String negative) {
-    if (Double.isNaN(deg)) {
+    if (Double.isNaN(deg + errorDeg)) {
       return Value.UNKNOWN;
     }
     if (Math.abs(deg) < EVEN_DEG || Math.abs(deg) < 2 * errorDeg) {

@@ -39,7 +39,7 @@ public final class PlanNode implements CoachNode {
     if (planned.isEmpty()) {
       return readings
           .put(HEADLINE, Value.UNKNOWN)
-          .put(NEXT, Value.UNKNOWN)
+          .put(NEXT, next(report))
           .put(DOCUMENT, Value.UNKNOWN)
           .put(TURN, Value.UNKNOWN)
           .list();
@@ -47,10 +47,15 @@ public final class PlanNode implements CoachNode {
     write(planned.get());
     return readings
         .put(HEADLINE, Value.of(headline))
-        .put(NEXT, Value.of(report.advice().next()))
+        .put(NEXT, next(report))
         .put(DOCUMENT, Value.of(document))
         .put(TURN, Value.of(turn))
         .list();
+  }
+
+  private static Value next(Report report) {
+    String next = report.advice().next();
+    return next.isEmpty() ? Value.UNKNOWN : Value.of(next);
   }
 
   /** Written once for each plan, not once for each report. */
