@@ -3,7 +3,8 @@ package io.pitchwatch.attitude;
 /**
  * Takes the drift with temperature from what one sensor sees, as far as it is known: relative to
  * the temperature at which the sensor was zeroed, since the zero took all of it away that there was
- * then. Without a zero, or without a thermometer, nothing is taken away and nothing is claimed.
+ * then. Without a zero, or without a thermometer, nothing is taken away; without a thermometer what
+ * the drift may be is claimed nevertheless.
  */
 public final class DriftCorrection {
 
@@ -16,6 +17,7 @@ public final class DriftCorrection {
   private Rotation chipToFloor = Rotation.IDENTITY;
   private double zeroC = Double.NaN;
   private double smoothC = Double.NaN;
+  private double zeroAgeDays = Double.NaN;
   private long atNanos;
 
   /**
@@ -37,6 +39,11 @@ public final class DriftCorrection {
       smoothC -= (nowC - smoothC) * Math.expm1(-(nowNanos - atNanos) / MEMORY_NANOS);
     }
     atNanos = nowNanos;
+  }
+
+  /** Takes in how long ago the sensor was zeroed, days; NaN where that is not known. */
+  public void zeroAge(double days) {
+    zeroAgeDays = days;
   }
 
   /** Takes in how the sensor is set up now. */
@@ -83,7 +90,10 @@ public final class DriftCorrection {
 
   /** One standard error of tilt, radians, that drift leaves after that. */
   public double errorRad() {
-    return Double.isNaN(warmerC()) ? 0 : inFloor.errorRad(zeroC, smoothC, typicalPerC);
+    if (Double.isNaN(smoothC)) {
+      return typicalPerC * UnknownTemperature.spreadC(zeroAgeDays);
+    }
+    return Double.isNaN(zeroC) ? 0 : inFloor.errorRad(zeroC, smoothC, typicalPerC);
   }
 
   /** By how much the chip is warmer than when it was zeroed, °C; NaN when not known. */

@@ -134,6 +134,11 @@ final class SensorPost {
     return seen.isKnown() ? seen.minus(drift.corrected(seen)) : Lean.LEVEL;
   }
 
+  /** Takes in how long ago it was zeroed, days; NaN where that is not known. */
+  void zeroAge(double days) {
+    drift.zeroAge(days);
+  }
+
   /** Whether something speaks for that the sensor was moved since it was set up. */
   boolean movedOnItsSeat() {
     return seat.moved();

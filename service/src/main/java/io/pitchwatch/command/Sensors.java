@@ -58,6 +58,7 @@ final class Sensors {
   List<SensorReport> reports(long nowNanos) {
     List<SensorReport> reports = new ArrayList<>(posts.size());
     for (SensorPost post : posts) {
+      post.zeroAge(ageDays(post.setup().zero(), nowNanos));
       reports.add(post.report(nowNanos));
     }
     choose(reports, nowNanos);

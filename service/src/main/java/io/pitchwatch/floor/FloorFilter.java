@@ -182,6 +182,7 @@ public final class FloorFilter {
                 ? UpVector.of(steady.mean(0), steady.mean(1), steady.mean(2)).lean()
                 : NONE,
             state == FloorState.STEADY ? error : liveError(force),
+            0,
             Math.max(block.spread(0), block.spread(1)) / force,
             lastNanos)
         .corrected(lean -> lean, systematicRad);

@@ -12,11 +12,18 @@ import java.util.function.UnaryOperator;
  * @param error one standard error of each angle of {@code steady} when steady, else of {@code
  *     live}, radians: two of them hold 95 of a hundred errors; NaN when unknown, as in the first
  *     second
+ * @param systematicRad what of either averaging cannot remove, and readings of one hour share
  * @param noiseRad spread of single samples as tilt, radians, one standard deviation; NaN if unknown
  * @param takenAtNanos monotonic time of the last good sample
  */
 public record FloorReading(
-    FloorState state, Lean live, Lean steady, Lean error, double noiseRad, long takenAtNanos) {
+    FloorState state,
+    Lean live,
+    Lean steady,
+    Lean error,
+    double systematicRad,
+    double noiseRad,
+    long takenAtNanos) {
 
   /** A reading both of whose angles are equally sure, to one standard error, radians. */
   public FloorReading(
@@ -26,7 +33,7 @@ public record FloorReading(
       double uncertaintyRad,
       double noiseRad,
       long takenAtNanos) {
-    this(state, live, steady, new Lean(uncertaintyRad, uncertaintyRad), noiseRad, takenAtNanos);
+    this(state, live, steady, new Lean(uncertaintyRad, uncertaintyRad), 0, noiseRad, takenAtNanos);
   }
 
   /** The larger of the two angles' standard errors, radians; NaN when unknown. */
@@ -34,10 +41,22 @@ public record FloorReading(
     return Math.max(error.rollRad(), error.pitchRad());
   }
 
+  /** The larger of the two angles' standard errors beside an earlier reading's, radians. */
+  public double randomRad() {
+    double all = uncertaintyRad();
+    return Math.sqrt(Math.max(0, all * all - systematicRad * systematicRad));
+  }
+
   /** The same with something taken from its leans, and so much more error, radians. */
   public FloorReading corrected(UnaryOperator<Lean> by, double errorRad) {
     return new FloorReading(
-        state, by.apply(live), by.apply(steady), withMore(error, errorRad), noiseRad, takenAtNanos);
+        state,
+        by.apply(live),
+        by.apply(steady),
+        withMore(error, errorRad),
+        Math.hypot(systematicRad, errorRad),
+        noiseRad,
+        takenAtNanos);
   }
 
   private static Lean withMore(Lean error, double errorRad) {

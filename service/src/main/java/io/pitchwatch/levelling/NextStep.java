@@ -28,7 +28,8 @@ public final class NextStep {
    * How the coach stands while the plan is carried out.
    *
    * @param lean as it is read now, radians
-   * @param errorRad its standard error; NaN while it moves
+   * @param errorRad its standard error, without what it shares with the lean that was planned for;
+   *     NaN while it moves
    * @param laid whether pieces lie under the wheels, or ready in front of them
    */
   public record Standing(Lean lean, double errorRad, boolean laid) {}

@@ -72,7 +72,7 @@ final class Advising {
     boolean moving = floor.state() == FloorState.MOVING;
     NextStep.Standing standing =
         new NextStep.Standing(
-            moving ? floor.live() : floor.lean(), floor.uncertaintyRad(), laid.pieces() > 0);
+            moving ? floor.live() : floor.lean(), floor.randomRad(), laid.pieces() > 0);
     return NextStep.of(made.plan(), goal, standing);
   }
 }

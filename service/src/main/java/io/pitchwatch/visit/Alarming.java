@@ -20,13 +20,6 @@ import java.util.Map;
 /** The alarms of a visit: shows them what is known, and their texts to whoever reads reports. */
 final class Alarming {
 
-  /**
-   * What the sun can make a sensor feign that does not know its own temperature: 13 K at the 0.4
-   * mg/K that the ADXL345's data sheet calls typical of x and y; how far the sun warms a sensor is
-   * our own figure.
-   */
-  private static final double SUN_RAD = Math.toRadians(0.3);
-
   private final Coach coach;
   private final AlarmWatch watch;
   private List<StandingAlarm> standing = List.of();
@@ -45,7 +38,7 @@ final class Alarming {
     Situation situation =
         new Situation(
             floor.lean(),
-            leanDoubtRad(floor, sensors.get(known.installation().believed())),
+            2 * floor.uncertaintyRad(),
             state.phase() == Phase.UNDER_WAY,
             coach.levelling().toleranceRad(state.stay()),
             known.fridges(),
@@ -62,10 +55,6 @@ final class Alarming {
       changes++;
     }
     return alerts;
-  }
-
-  private static double leanDoubtRad(FloorReading floor, SensorReport believed) {
-    return 2 * floor.uncertaintyRad() + (Double.isNaN(believed.temperatureC()) ? SUN_RAD : 0);
   }
 
   /**

@@ -34,16 +34,30 @@ class DriftCorrectionTest {
   }
 
   @Test
-  void withoutAZeroOrAThermometerNothingIsTakenAwayNorClaimed() {
+  void withoutAZeroNothingIsTakenAwayNorClaimed() {
     Lean lean = Lean.ofDegrees(1, 2);
     correction.learn(LEARNT);
     warm(25);
     assertSame(lean, correction.corrected(lean));
     assertEquals(0, correction.errorRad());
+  }
+
+  @Test
+  void withoutAThermometerNothingIsTakenAwayAndWhatTheDaysMayDoIsClaimed() {
+    Lean lean = Lean.ofDegrees(1, 2);
     correction.use(Rotation.IDENTITY, 15);
     warm(Double.NaN);
     assertSame(lean, correction.corrected(lean));
+    double dayRad = 6.5 * TYPICAL;
+    assertEquals(dayRad, correction.errorRad(), 1e-12, "how old the zero is nobody knows");
+    correction.zeroAge(0);
     assertEquals(0, correction.errorRad());
+    correction.zeroAge(1.0 / 24);
+    assertEquals(0.63 * dayRad, correction.errorRad(), 0.01 * dayRad);
+    correction.zeroAge(365);
+    assertEquals(Math.hypot(6.5, 5) * TYPICAL, correction.errorRad(), 1e-6);
+    correction.zeroAge(-1);
+    assertEquals(0, correction.errorRad(), "the board's clock was put right");
   }
 
   @Test
