@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Known once the coach stands and the lean's standard error is small beside the tolerance of the
  * stay, and taken again when the floor is steady. From then on it is held: a new reading counts
  * only after the coach has moved with nothing under it. A lean that is held gives way only to one
- * that differs by more than is stated of it. A coach that stands on pieces when it is first read
- * has their lift reckoned back.
+ * that differs by more than is stated of it. What both share, such as the zero's error, does not
+ * count. A coach that stands on pieces when it is first read has their lift reckoned back.
  */
 final class BareLean {
 
@@ -29,9 +29,6 @@ final class BareLean {
 
   /** Share of a stay's tolerance that does not matter: our own figure. */
   private static final double FINE_SHARE = 0.25;
-
-  /** Most that two standard errors of noise reach; what is stated beyond is of the zero alone. */
-  private static final double MOST_NOISE_RAD = Math.toRadians(0.2);
 
   private final Coach coach;
   private final Stance stance;
@@ -67,14 +64,13 @@ final class BareLean {
     double toleranceRad = coach.levelling().toleranceRad(state.stay());
     double fineRad = Math.min(FINE_RAD, FINE_SHARE * toleranceRad);
     boolean steady = floor.state() == FloorState.STEADY;
-    if (!steady && !(floor.uncertaintyRad() <= fineRad)) {
+    if (!steady && !(floor.randomRad() <= fineRad)) {
       return;
     }
     // The mean since the stop; the live figure still swings with the springs.
     Lean bare = reckonBack(floor.steady(), state.laid());
-    double noiseRad = Math.min(2 * floor.uncertaintyRad(), MOST_NOISE_RAD);
     Lean before = held;
-    if (before == null || apartRad(before, bare) > Math.max(fineRad, noiseRad)) {
+    if (before == null || apartRad(before, bare) > Math.max(fineRad, 2 * floor.randomRad())) {
       held = bare;
     }
     firm = steady;
