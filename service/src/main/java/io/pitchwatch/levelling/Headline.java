@@ -64,10 +64,10 @@ public final class Headline {
       text +=
           side(other).equals(side(high))
               ? ", on both sides"
-              : "; " + Words.of(other) + " side: " + side(other);
+              : "; " + Words.of(other) + ": " + side(other);
     }
     boolean steps = plan.wheels().wheels().stream().anyMatch(wheel -> !wheel.stair().isEmpty());
-    return steps ? text + "; with steps in front" : text;
+    return steps ? text + "; steps in front" : text;
   }
 
   /** The stacks of one side, front to back; one for all where they are alike. */
@@ -115,6 +115,6 @@ public final class Headline {
   private String jacks() {
     JackMove most =
         plan.jacks().stream().max(Comparator.comparingDouble(JackMove::raiseMm)).orElseThrow();
-    return "jacks, " + most.pair() + " +" + LengthText.of(most.raiseMm(), units);
+    return most.pair() + " jacks +" + LengthText.of(most.raiseMm(), units);
   }
 }

@@ -18,7 +18,7 @@ export function showPlan(view, settings, footing, units) {
   }
   const current = view.reading.status === "current";
   setData(byId("plan"), "fresh", current ? "current" : "old");
-  setText(byId("plan-headline"), plan.headline ?? "");
+  redraw(byId("plan-headline"), plan.headline, () => headlineParts(plan.headline ?? ""));
   setData(byId("plan-verdict"), "level", current ? (LEVELS[plan.verdict] ?? "none") : "none");
   setText(
     byId("plan-verdict"),
@@ -44,6 +44,12 @@ export function showPlan(view, settings, footing, units) {
 /** Arriving, always; parked, as long as the floor is not level enough; else it would only distract. */
 function asksForPlan({ phase, floor }) {
   return phase === "arriving" || phase === null || (phase === "parked" && floor.verdict !== "good");
+}
+
+/** Which way is up stands out, and every clause has a line of its own; the words stay as they came. */
+function headlineParts(headline) {
+  const lines = headline.replace(/^([^:;]*:) /, "$1\n").replaceAll("; ", ";\n").split("\n");
+  return lines.flatMap((line, i) => [...(i === 0 ? [] : [" "]), h("span", {}, line)]);
 }
 
 function wheelParts(plan, pieces, units) {

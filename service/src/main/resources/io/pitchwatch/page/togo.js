@@ -12,13 +12,15 @@ const THERE_DEG = 0.1;
 /** `[{key, there, words}]` for both axes; empty where nothing is to be said. */
 export function toGo(view, settings, footing, units) {
   const { floor, reading, plan, phase } = view;
-  const wanted = phase === "arriving" && floor.known && reading.status === "current";
+  const arriving = phase === "arriving" && floor.known && reading.status === "current";
+  // Before there is a plan the coach still brakes, and so the floor leans.
+  const wanted = arriving && plan !== null && plan.headline !== null;
   const tolerance = settings.toleranceDeg?.[view.stay];
   if (!wanted || !Number.isFinite(tolerance)) {
     return [];
   }
   // Wheels bring the sides up; what the plan leaves of the ends, nobody raises.
-  const aim = { roll: plan?.afterWheels?.roll ?? 0, pitch: plan?.after?.pitch ?? 0 };
+  const aim = { roll: plan.afterWheels?.roll ?? 0, pitch: plan.after?.pitch ?? 0 };
   return [
     side("sideways", floor.roll, floor.roll - aim.roll, tolerance, (deg) =>
       footing ? length(acrossMm(deg, footing), units) : degrees(deg),

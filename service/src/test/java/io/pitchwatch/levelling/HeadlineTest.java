@@ -43,8 +43,7 @@ class HeadlineTest {
     JackMove front = new JackMove("front", 1, 12, NONE, NONE, List.of(), List.of());
     JackMove rear = new JackMove("rear", 2, 59, NONE, NONE, List.of(), List.of());
     assertEquals(
-        "Left side up 50 mm: front 1 sheet + 1 block; right side: rear 1 sheet;"
-            + " then jacks, rear +59 mm",
+        "Left side up 50 mm: front 1 sheet + 1 block; right: rear 1 sheet; then rear jacks +59 mm",
         headline(
             List.of(front, rear),
             stack("front", Direction.LEFT, ONE_OF_EACH),

@@ -58,7 +58,7 @@ class PageCraftIT extends OnThePage {
     browser().awaitText("#sign-in", "Sign in");
     assertEquals("[]", axe(), "sign-in");
     stage().signedIn(Mosquitto.DRIVER);
-    browser().awaitText("#plan-headline", Plans.HEADLINE);
+    browser().awaitText("#plan-headline", Plans.HEADLINE_LINES);
     choose("look", look);
     assertEquals("[]", axe(), "arriving");
     coach().put("visit/phase", "parked");
@@ -115,7 +115,7 @@ class PageCraftIT extends OnThePage {
   @Test
   void turningThePageDoesNotTakeTheFocusAway() throws Exception {
     stage().signedIn(Mosquitto.DRIVER);
-    browser().awaitText("#plan-headline", Plans.HEADLINE);
+    browser().awaitText("#plan-headline", Plans.HEADLINE_LINES);
     browser().script("document.getElementById('zero').focus()");
     coach().put("visit/phase", "leaving");
     browser().awaitText("#phase", "Leaving");

@@ -45,7 +45,7 @@ class PagePicturesIT extends OnThePage {
     coach().put("fridge-galley/margin", "0.90");
     coach().floor("2.10", "0.80", "steady", "near-enough");
     stage().signedIn(Mosquitto.DRIVER);
-    browser().awaitText("#plan-headline", Plans.HEADLINE);
+    browser().awaitText("#plan-headline", Plans.HEADLINE_LINES);
     takeAll("arriving");
     forget("plan/headline", "plan/document", "plan/next");
   }

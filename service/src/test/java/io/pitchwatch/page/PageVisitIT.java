@@ -161,7 +161,7 @@ class PageVisitIT extends OnThePage {
   void arrivingTurnsThePageToThePlan() throws Exception {
     arriving();
     signedInAndLive(Mosquitto.DRIVER);
-    browser().awaitText("#plan-headline", Plans.HEADLINE);
+    browser().awaitText("#plan-headline", Plans.HEADLINE_LINES);
     String plan = browser().text("#plan");
     for (String part :
         List.of(
@@ -263,7 +263,7 @@ class PageVisitIT extends OnThePage {
   void whatIsLaidIsTickedOffWhenLeaving() throws Exception {
     arriving();
     signedInAndLive(Mosquitto.DRIVER);
-    browser().awaitText("#plan-headline", Plans.HEADLINE);
+    browser().awaitText("#plan-headline", Plans.HEADLINE_LINES);
     browser().press("#plan-laid");
     browser().awaitText("#plan-answer", "The coach has taken it");
     coach().put("visit/phase", "leaving");
@@ -286,6 +286,18 @@ class PageVisitIT extends OnThePage {
     pick("stay-kind", "season");
     browser().awaitText("#stay-answer", "the coach's program is not running");
     assertEquals(List.of(), coach().commands());
+  }
+
+  @Test
+  void beforeThereIsAPlanThePageSaysWhatItWaitsForAndNoFigure() throws Exception {
+    coach().put("visit/phase", "arriving").put("plan/next", "Waiting for the coach");
+    coach().floor("2.10", "-7.40", "moving", "unknown");
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().awaitText("#plan-next", "Waiting for the coach");
+    assertEquals("", browser().text("#plan-go") + browser().text("#plan-headline"));
+    assertEquals("", browser().text("#plan-laid"));
+    arriving();
+    browser().awaitText("#plan-go", "Right side up");
   }
 
   private static void arriving() throws Exception {

@@ -5,6 +5,9 @@ final class Plans {
 
   static final String HEADLINE = "Right side up: blocks under both right wheels";
 
+  /** The same as the page breaks it into lines. */
+  static final String HEADLINE_LINES = HEADLINE.replace(": ", ":\n");
+
   static final String LAID =
       """
       {"wheels":[
