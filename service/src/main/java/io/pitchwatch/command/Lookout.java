@@ -11,6 +11,7 @@ import io.pitchwatch.visit.Watchkeeper;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 
 /**
  * What thinks and remembers in the service: sensors, keeper, orders and store of one coach. It has
@@ -32,10 +33,12 @@ final class Lookout implements AutoCloseable {
    *
    * @param clock the time; all steps must go by it
    * @param clerk does what touches the history's file, in order
+   * @param disk writes what must not be lost, while the rounds wait for it
    * @param planner makes plans, beside the rounds
    * @param audience hears everything
    */
-  record Surroundings(LinkClock clock, Executor clerk, Executor planner, Audience audience) {}
+  record Surroundings(
+      LinkClock clock, Executor clerk, Executor disk, Executor planner, Audience audience) {}
 
   /** Opens the store, goes on where it left off, and touches no sensor yet. */
   Lookout(Config config, Pi4jBus buses, Surroundings around) {
@@ -57,6 +60,7 @@ final class Lookout implements AutoCloseable {
     List<SensorPost> posts = SensorPosts.of(config, buses, store.kept());
     Upkeep upkeep = new Upkeep(posts, store.kept());
     Sensors sensors = new Sensors(posts, upkeep, clock.wall());
+    store.writeBy(new SamplingScribe(around.disk(), sensors::poll, clock.nanos()));
     Historian historian = new Historian(config.coach(), store.history(), around.clerk(), clock);
     SiteLog sites = new SiteLog(store.siteBook(), clock.wall(), keeper::site);
     watch = new Watch(sensors, keeper, store.kept(), historian, sites);
@@ -109,10 +113,12 @@ final class Lookout implements AutoCloseable {
   }
 
   /**
-   * Keeps where everything stands, and closes the store. The clerk must have nothing left to do.
+   * Keeps where everything stands, and closes the store. The clerk must have nothing left to do,
+   * and nothing is sampled any more.
    */
   @Override
   public void close() {
+    store.writeBy(Supplier::get);
     store.kept().keepVisit(watch.keeper().state());
     drifts.keep();
     store.close();

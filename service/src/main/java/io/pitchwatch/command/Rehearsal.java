@@ -120,7 +120,8 @@ final class Rehearsal implements AutoCloseable {
         new Lookout(
             config,
             coach.buses(),
-            new Lookout.Surroundings(clock, Runnable::run, Runnable::run, audience()));
+            new Lookout.Surroundings(
+                clock, Runnable::run, Runnable::run, Runnable::run, audience()));
     lookout = begun;
     broadcast.begin(nowNanos);
     begun.troubles().forEach(it -> broadcast.say(LogLevel.WARN, it.text(), nowNanos));

@@ -26,7 +26,8 @@ final class Service implements AutoCloseable {
 
   private final LinkClock clock = LinkClock.system();
   private final Clerk clerk = new Clerk();
-  private final ExecutorService planner = Executors.newSingleThreadExecutor(Service::planning);
+  private final ExecutorService planner = beside("planner");
+  private final ExecutorService disk = beside("disk");
   private final Pi4jBus buses;
   private final Lookout lookout;
   private final Thread thread;
@@ -42,7 +43,7 @@ final class Service implements AutoCloseable {
     this.buses = bus.open();
     Audience audience = audience(ending.reports());
     this.lookout =
-        new Lookout(config, buses, new Lookout.Surroundings(clock, clerk, planner, audience));
+        new Lookout(config, buses, new Lookout.Surroundings(clock, clerk, disk, planner, audience));
     this.link = CoachLink.start(Edges.link(config, lookout.orders(), ending, clock));
     lookout.troubles().forEach(trouble -> link.log(LogLevel.WARN, trouble.text()));
     this.thread = new Thread(this::run, "rounds");
@@ -50,11 +51,14 @@ final class Service implements AutoCloseable {
     this.page = page(config);
   }
 
-  /** A hard plan must not hold up the end. */
-  private static Thread planning(Runnable work) {
-    Thread thread = new Thread(work, "planner");
-    thread.setDaemon(true);
-    return thread;
+  /** A thread beside the rounds; neither a hard plan nor a hanging card must hold up the end. */
+  private static ExecutorService beside(String name) {
+    return Executors.newSingleThreadExecutor(
+        work -> {
+          Thread thread = new Thread(work, name);
+          thread.setDaemon(true);
+          return thread;
+        });
   }
 
   /** Nothing is heard before the rounds begin, so the link is there by then. */
@@ -158,6 +162,7 @@ final class Service implements AutoCloseable {
       Thread.currentThread().interrupt();
     }
     planner.shutdownNow();
+    disk.shutdown();
     link.close();
     page.ifPresent(PageServer::close);
     broker.ifPresent(OwnBroker::close);

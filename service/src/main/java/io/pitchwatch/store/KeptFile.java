@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import java.util.zip.CRC32;
 
 /**
@@ -40,6 +41,7 @@ final class KeptFile implements AutoCloseable {
   private final Database database;
   private final NavigableMap<String, NavigableMap<String, String>> topics = new TreeMap<>();
   private final Set<Key> unwritten = new LinkedHashSet<>();
+  private Scribe scribe = Supplier::get;
 
   private KeptFile(Database database) {
     this.database = database;
@@ -147,8 +149,17 @@ final class KeptFile implements AutoCloseable {
     unwritten.add(new Key(topic, name));
   }
 
+  /** From now on it is this one that has things written. */
+  void writeBy(Scribe other) {
+    scribe = other;
+  }
+
   /** Writes what is not written yet. */
   Written write() {
+    return scribe.write(this::writeNow);
+  }
+
+  private Written writeNow() {
     Written written =
         database.write(
             open -> {

@@ -72,6 +72,11 @@ public final class Store implements AutoCloseable {
     return new Store(KeptFile.inMemory(), Database.inMemory(HistoryTables.SCHEMA), startNanos);
   }
 
+  /** From now on it is this one that has written what must not be lost. */
+  public void writeBy(Scribe scribe) {
+    keptFile.writeBy(scribe);
+  }
+
   /** Zeros, the visit, alarms and whatever else must not be lost. */
   public Kept kept() {
     return kept;

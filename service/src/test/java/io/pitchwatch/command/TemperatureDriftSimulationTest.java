@@ -106,7 +106,7 @@ class TemperatureDriftSimulationTest {
       return new Lookout(
           config,
           coach.buses(),
-          new Lookout.Surroundings(clock, Runnable::run, Runnable::run, audience));
+          new Lookout.Surroundings(clock, Runnable::run, Runnable::run, Runnable::run, audience));
     }
 
     /** Switched off and on again. */
