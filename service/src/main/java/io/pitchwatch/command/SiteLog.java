@@ -2,6 +2,7 @@ package io.pitchwatch.command;
 
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.floor.FloorState;
+import io.pitchwatch.levelling.Headline;
 import io.pitchwatch.store.SiteBook;
 import io.pitchwatch.store.Written;
 import io.pitchwatch.visit.LaidText;
@@ -31,9 +32,6 @@ final class SiteLog {
   /** Nothing in the book changes faster than people lay blocks. */
   private static final long LOOK_NANOS = 10_000_000_000L;
 
-  /** Longest text of what was laid. */
-  private static final int LONGEST_LAID = 4000;
-
   /** Settlement is written when it has grown by so much, or the card would be worn out by it. */
   private static final double WORTH_WRITING_RAD = Math.toRadians(0.05);
 
@@ -43,6 +41,9 @@ final class SiteLog {
   private @Nullable SiteVisit visit;
   private @Nullable Report last;
   private long lookedNanos;
+
+  /** Pieces that lay there at the last look; -1 before the first. */
+  private int pieces = -1;
 
   /**
    * A log that goes on where the book ends.
@@ -93,12 +94,13 @@ final class SiteLog {
         report.floor().lean(),
         UNKNOWN,
         UNKNOWN,
-        laid(report));
+        laid(report),
+        planned(report).orElse(""));
   }
 
   private void keepUp(SiteVisit open, Report report) {
     Lean lean = report.floor().lean();
-    SiteVisit now = with(open, report, 0, settled(open, lean));
+    SiteVisit now = taken(with(open, report, 0, settled(open, lean)), report);
     if (!open.found().isKnown()) {
       now = leans(now, lean, now.levelled(), now.settled());
     }
@@ -136,7 +138,32 @@ final class SiteLog {
         open.found(),
         open.levelled(),
         settled,
-        laid(report));
+        open.laid(),
+        open.plan());
+  }
+
+  /**
+   * The visit with what lies there and what is planned. Once the coach is parked both stand, unless
+   * more is laid: who leaves collects what lies there, and a plan for another stay was not laid.
+   */
+  private SiteVisit taken(SiteVisit open, Report report) {
+    boolean more = pieces >= 0 && report.laid().pieces() > pieces;
+    pieces = report.laid().pieces();
+    if (open.levelled().isKnown() && !more) {
+      return open;
+    }
+    return new SiteVisit(
+        open.number(),
+        open.site(),
+        open.begunWallSeconds(),
+        open.endedWallSeconds(),
+        open.stay(),
+        open.surface(),
+        open.found(),
+        open.levelled(),
+        open.settled(),
+        laid(report),
+        planned(report).orElse(open.plan()));
   }
 
   private static SiteVisit leans(SiteVisit open, Lean found, Lean levelled, Lean settled) {
@@ -150,12 +177,20 @@ final class SiteLog {
         found,
         levelled,
         settled,
+        open.laid(),
         open.plan());
   }
 
   private static String laid(Report report) {
-    String text = LaidText.of(report.laid());
-    return text.length() <= LONGEST_LAID ? text : text.substring(0, LONGEST_LAID);
+    return cut(LaidText.of(report.laid()));
+  }
+
+  private static Optional<String> planned(Report report) {
+    return report.advice().planned().map(it -> cut(Headline.of(it.plan())));
+  }
+
+  private static String cut(String text) {
+    return text.substring(0, Math.min(text.length(), SiteVisit.LONGEST_TEXT));
   }
 
   /**
@@ -180,6 +215,7 @@ final class SiteLog {
             open.found(),
             open.levelled(),
             open.settled(),
+            open.laid(),
             open.plan());
     visit = named;
     Written written = book.keep(named);
@@ -195,7 +231,7 @@ final class SiteLog {
   }
 
   private static boolean isPassing(SiteVisit stop) {
-    return stop.site().isEmpty() && stop.plan().isEmpty() && !stop.levelled().isKnown();
+    return stop.site().isEmpty() && stop.laid().isEmpty() && !stop.levelled().isKnown();
   }
 
   private void tell() {

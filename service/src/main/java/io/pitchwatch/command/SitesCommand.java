@@ -30,7 +30,7 @@ import picocli.CommandLine.Spec;
     name = "sites",
     mixinStandardHelpOptions = true,
     description = {
-      "Shows how each site leaned, what was laid there, how much it sank.",
+      "Shows how each site leaned, what was planned and laid, how much it sank.",
       "The service may be running: the store is only read."
     },
     footer = {
@@ -107,10 +107,14 @@ final class SitesCommand implements Callable<Integer> {
     if (visit.levelled().isKnown()) {
       text.append("; stood ").append(LeanText.of(visit.levelled()));
     }
-    if (!visit.plan().isEmpty()) {
-      text.append(" on ").append(visit.plan());
+    if (!visit.laid().isEmpty()) {
+      text.append(" on ").append(visit.laid());
     }
-    return text.append(settled(visit.settled())).toString();
+    text.append(settled(visit.settled()));
+    if (!visit.plan().isEmpty()) {
+      text.append("\n    planned: ").append(visit.plan());
+    }
+    return text.toString();
   }
 
   private static String settled(Lean settled) {

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A small JSON document, read whole. What is not as asked for is an IllegalArgumentException. */
@@ -96,10 +97,14 @@ final class JsonValue {
   }
 
   JsonValue get(String name) {
-    if (value instanceof Map<?, ?> object && object.containsKey(name)) {
-      return new JsonValue(object.get(name));
-    }
-    throw new IllegalArgumentException("no " + name);
+    return find(name).orElseThrow(() -> new IllegalArgumentException("no " + name));
+  }
+
+  /** What was written under a name; empty in a text of before there was such a thing. */
+  Optional<JsonValue> find(String name) {
+    return value instanceof Map<?, ?> object && object.containsKey(name)
+        ? Optional.of(new JsonValue(object.get(name)))
+        : Optional.empty();
   }
 
   List<JsonValue> list() {

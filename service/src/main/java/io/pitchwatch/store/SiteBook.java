@@ -17,6 +17,12 @@ public final class SiteBook {
 
   static final String TOPIC = "site-visit";
 
+  /** As books have called it from the first. */
+  private static final String LAID = "plan";
+
+  /** Not in books of before there was one. */
+  private static final String PLAN = "headline";
+
   private final KeptFile file;
 
   SiteBook(KeptFile file) {
@@ -83,7 +89,8 @@ public final class SiteBook {
           KeptText.write(json, "found", visit.found());
           KeptText.write(json, "levelled", visit.levelled());
           KeptText.write(json, "settled", visit.settled());
-          json.writeStringField("plan", visit.plan());
+          json.writeStringField(LAID, visit.laid());
+          json.writeStringField(PLAN, visit.plan());
           json.writeEndObject();
         });
   }
@@ -99,6 +106,7 @@ public final class SiteBook {
         KeptText.lean(json.get("found")),
         KeptText.lean(json.get("levelled")),
         KeptText.lean(json.get("settled")),
-        json.get("plan").text());
+        json.get(LAID).text(),
+        json.find(PLAN).map(JsonValue::text).orElse(""));
   }
 }

@@ -16,7 +16,8 @@ import io.pitchwatch.coach.Surface;
  * @param found how the floor leaned on arrival
  * @param levelled how it leaned once levelled
  * @param settled by how much that changed until the end
- * @param plan what was laid and raised, for people; at most 4000 characters
+ * @param laid what lay under the tyres, for people; at most 4000 characters
+ * @param plan the headline of the plan that stood then; empty if there was none; at most 4000
  */
 public record SiteVisit(
     long number,
@@ -28,12 +29,14 @@ public record SiteVisit(
     Lean found,
     Lean levelled,
     Lean settled,
+    String laid,
     String plan) {
 
   /** Longest name of a site, characters. */
   public static final int LONGEST_SITE = 80;
 
-  private static final int LONGEST_PLAN = 4000;
+  /** Longest text of what was laid or planned, characters. */
+  public static final int LONGEST_TEXT = 4000;
 
   /**
    * Checks number and lengths.
@@ -44,13 +47,15 @@ public record SiteVisit(
     if (number < 1) {
       throw new IllegalArgumentException("number is " + number + "; it must be 1 or more");
     }
-    if (site.length() > LONGEST_SITE) {
+    check("site", site, LONGEST_SITE);
+    check("laid", laid, LONGEST_TEXT);
+    check("plan", plan, LONGEST_TEXT);
+  }
+
+  private static void check(String name, String text, int longest) {
+    if (text.length() > longest) {
       throw new IllegalArgumentException(
-          "site has " + site.length() + " characters; at most " + LONGEST_SITE);
-    }
-    if (plan.length() > LONGEST_PLAN) {
-      throw new IllegalArgumentException(
-          "plan has " + plan.length() + " characters; at most " + LONGEST_PLAN);
+          name + " has " + text.length() + " characters; at most " + longest);
     }
   }
 }

@@ -178,6 +178,7 @@ function visit(value) {
     levelled: lean(value?.levelled),
     settled: lean(value?.settled),
     laid: line(value?.laid),
+    plan: line(value?.plan),
   };
 }
 

@@ -41,10 +41,11 @@ function bookWords({ name, visits }) {
   return visits.length === 0 ? text.site.first : text.site.before(visits.length);
 }
 
-function visitRow({ begun, ended, surface, found, levelled, settled, laid }) {
+function visitRow({ begun, ended, surface, found, levelled, settled, laid, plan }) {
   const parts = [
     surface && text.stay.surfaces[surface],
     found && text.site.found(lean(found)),
+    plan && text.site.plan(plan),
     laid && text.site.laid(laid),
     levelled && text.site.levelled(lean(levelled)),
     settled && sunk(settled),

@@ -253,6 +253,7 @@ export const text = {
     undated: "Some day",
     found: (lean) => `Found ${lean}`,
     laid: (words) => `Laid: ${words}`,
+    plan: (headline) => `The plan was: ${headline}`,
     levelled: (lean) => `Then ${lean}`,
     sank: {
       right: (angle) => `Right side sank ${angle}`,

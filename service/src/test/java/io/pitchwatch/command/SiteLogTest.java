@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.floor.FloorState;
+import io.pitchwatch.levelling.Headline;
 import io.pitchwatch.mqtt.Heron;
 import io.pitchwatch.mqtt.Schemas;
 import io.pitchwatch.mqtt.tree.SiteDocument;
@@ -133,8 +134,39 @@ class SiteLogTest {
       SiteLog log = log(store);
       Report parked = Heron.report(1, 0, Phase.ARRIVING, FloorState.STEADY, MINUTE);
       log.hear(Heron.with(parked, Heron.laid()));
-      String laid = store.siteBook().visits().get(0).plan();
+      String laid = store.siteBook().visits().get(0).laid();
       assertEquals("rear right: 1 sheet, 2 block, with a stair of 2 block", laid);
+    }
+  }
+
+  @Test
+  void whatWasPlannedAndLaidStaysInTheBookWhenItIsCollected() {
+    try (Store store = open()) {
+      SiteLog log = log(store);
+      for (Phase phase : List.of(Phase.ARRIVING, Phase.PARKED, Phase.PARKED)) {
+        nowNanos += MINUTE;
+        log.hear(Heron.with(Heron.report(1, 0, phase, FloorState.STEADY, nowNanos), Heron.laid()));
+      }
+      stand(log, 1, Phase.PARKED);
+      drive(log);
+      SiteVisit visit = store.siteBook().visits().get(0);
+      assertEquals("rear right: 1 sheet, 2 block, with a stair of 2 block", visit.laid());
+      assertEquals(Headline.of(Heron.PLANNED.plan()), visit.plan());
+    }
+  }
+
+  @Test
+  void whatIsLaidOnceParkedIsWrittenDownToo() {
+    try (Store store = open()) {
+      SiteLog log = log(store);
+      stand(log, 1, Phase.ARRIVING);
+      stand(log, 1, Phase.PARKED);
+      stand(log, 1, Phase.PARKED);
+      assertEquals("", store.siteBook().visits().get(0).laid());
+      nowNanos += MINUTE;
+      log.hear(
+          Heron.with(Heron.report(1, 0, Phase.PARKED, FloorState.STEADY, nowNanos), Heron.laid()));
+      assertTrue(store.siteBook().visits().get(0).laid().startsWith("rear right"));
     }
   }
 
@@ -149,6 +181,7 @@ class SiteLogTest {
       assertTrue(all.startsWith("Old Quarry\n  2026-06-01 to 2026-06-01, gravel: found left"), all);
       assertTrue(all.contains("Alder Bend\n"), all);
       assertTrue(all.contains("sank: right side low 0.4°"), all);
+      assertTrue(all.contains("\n    planned: " + Headline.of(Heron.PLANNED.plan())), all);
       assertTrue(sites("ALDER BEND").startsWith("Alder Bend\n"), sites("ALDER BEND"));
       assertEquals("Nothing is remembered of Nowhere.\n", sites("Nowhere"));
     }

@@ -114,7 +114,8 @@ class PageVisitIT extends OnThePage {
             {"site":"Alder Bend","visits":[{"begun":"2026-05-02T12:00:00Z",
              "ended":"2026-05-09T12:00:00Z","stay":"stay","surface":"grass",
              "found":{"rollDeg":2.1,"pitchDeg":-0.8},"levelled":{"rollDeg":0.1,"pitchDeg":0},
-             "settled":{"rollDeg":0.12,"pitchDeg":0},"laid":"rear right: 2 block"},
+             "settled":{"rollDeg":0.12,"pitchDeg":0},"laid":"rear right: 2 block",
+             "plan":"Right side up 76 mm"},
              {"begun":"soon","surface":"__proto__","found":7,"laid":["x"]}]}
             """);
     browser().awaitText("#site-book-words", "You were here 2 times before");
@@ -122,7 +123,8 @@ class PageVisitIT extends OnThePage {
     for (String part :
         List.of(
             "May 2, 2026 – May 9, 2026",
-            "Grass. Found right side low 2.10°, rear low 0.80°. Laid: rear right: 2 block.",
+            "Grass. Found right side low 2.10°, rear low 0.80°."
+                + " The plan was: Right side up 76 mm. Laid: rear right: 2 block.",
             "Then right side low 0.10°. Right side sank 0.12°.",
             "Some day")) {
       assertTrue(book.contains(part), part + " in " + book);

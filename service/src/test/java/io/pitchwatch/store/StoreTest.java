@@ -1,6 +1,7 @@
 package io.pitchwatch.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -234,7 +235,24 @@ class StoreTest {
         Lean.ofDegrees(2.1, -0.8),
         unknown,
         unknown,
-        "one block under each right wheel");
+        "one block under each right wheel",
+        "Right side up 38 mm: 1 block under each wheel");
+  }
+
+  @Test
+  void aBookOfBeforePlansWereKeptIsReadWithoutThem() {
+    try (Store store = open()) {
+      store.siteBook().keep(visit(1, "Alder Bend"));
+      String now = store.kept().text("site-visit", "0000000001").orElseThrow();
+      String old = now.replaceFirst(",\"headline\":\"[^\"]*\"", "");
+      assertNotEquals(now, old);
+      store.kept().keepText("site-visit", "0000000001", old);
+    }
+    try (Store store = open()) {
+      SiteVisit read = store.siteBook().visits().get(0);
+      assertEquals("one block under each right wheel", read.laid());
+      assertEquals("", read.plan());
+    }
   }
 
   @Test

@@ -52,7 +52,8 @@ public final class SiteDocument {
     write(json, "found", visit.found());
     write(json, "levelled", visit.levelled());
     write(json, "settled", visit.settled());
-    json.writeStringField("laid", visit.plan());
+    json.writeStringField("laid", visit.laid());
+    json.writeStringField("plan", visit.plan());
   }
 
   private static void write(JsonGenerator json, String name, Lean lean) throws IOException {
