@@ -3,7 +3,7 @@
 
 import { byId, h, keyed, setData, setHidden, setText } from "./dom.js";
 import { degrees, temperature } from "./units.js";
-import { duration, name } from "./words.js";
+import { duration, hasLearnt, name, sensorName } from "./words.js";
 import { text } from "./text.js";
 
 /** Slower than this is shown as nothing, degrees an hour. */
@@ -132,9 +132,12 @@ function sensorRow(sensor, units, now) {
   if (known && sensor.noise !== null) {
     details.push(text.sensors.noise(degrees(sensor.noise, 2)));
   }
+  if (known && hasLearnt(sensor)) {
+    details.push(text.sensors.drift(degrees(sensor.rollDrift, 3), degrees(sensor.pitchDrift, 3)));
+  }
   return {
     key: sensor.id,
-    name: /^\d+$/.test(sensor.id) ? text.sensors.numbered(sensor.id) : name(sensor.id),
+    name: sensorName(sensor.id),
     level: known ? { good: "good", doubtful: "near", failed: "bad" }[sensor.health] : "none",
     says: known ? text.sensors.health[sensor.health] : text.sensors.unknown,
     detail: details.join(". "),

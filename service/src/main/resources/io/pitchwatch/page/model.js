@@ -164,6 +164,8 @@ export class Model {
       health: oneOf(tree.text(`sensor-${id}/health`), ["good", "doubtful", "failed"]),
       temperature: number(tree.text(`sensor-${id}/temperature`), -90, 200),
       noise: number(tree.text(`sensor-${id}/noise`), 0, 90),
+      rollDrift: number(tree.text(`sensor-${id}/roll-drift`), -10, 10),
+      pitchDrift: number(tree.text(`sensor-${id}/pitch-drift`), -10, 10),
     };
   }
 }

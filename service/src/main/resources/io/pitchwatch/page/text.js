@@ -287,6 +287,8 @@ export const text = {
     unknown: "Not known",
     numbered: (number) => `Sensor ${number}`,
     noise: (angle) => `Single readings spread by ${angle}`,
+    drift: (roll, pitch) =>
+      `Drifts by ${roll} side to side and ${pitch} front to back with each °C, which is taken away`,
   },
 
   history: {
@@ -362,6 +364,16 @@ export const text = {
     heading: "Looking after the sensor",
     next: (words) => `Next: ${words}`,
     undo: "Undo the last change",
+    undoOne: (sensor) => `Undo the last change of ${sensor} alone`,
+    startOne: (sensor) => `Begin the calibration of ${sensor}`,
+    drift: {
+      name: "Drift with temperature",
+      why:
+        "The coach learns it by itself and takes it away. Forget it only when a chip was replaced by"
+        + " another of its kind; it is learnt anew within a day or two.",
+      forget: "Forget what was learnt",
+      forgetOne: (sensor) => `Forget what was learnt of ${sensor}`,
+    },
     undoTo: (before) => `An undo goes back to: ${before}.`,
     tasks: {
       reversal: {

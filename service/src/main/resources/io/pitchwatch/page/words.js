@@ -53,6 +53,16 @@ export function name(id) {
   return words === "" ? id : words[0].toUpperCase() + words.slice(1);
 }
 
+/** A sensor's, which may be but a number. */
+export function sensorName(id) {
+  return /^\d+$/.test(id) ? text.sensors.numbered(id) : name(id);
+}
+
+/** Whether a drift with temperature is known of a sensor. */
+export function hasLearnt(sensor) {
+  return sensor.rollDrift !== null && sensor.pitchDrift !== null;
+}
+
 const CLOCK = new Intl.DateTimeFormat(language, { hour: "2-digit", minute: "2-digit", hour12: false });
 const DAY = new Intl.DateTimeFormat(language, { day: "numeric", month: "short" });
 const DATE = new Intl.DateTimeFormat(language, { day: "numeric", month: "short", year: "numeric" });

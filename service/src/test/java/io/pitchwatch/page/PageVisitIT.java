@@ -88,13 +88,45 @@ class PageVisitIT extends OnThePage {
     browser().awaitText("#care-answer", "The coach has taken it: zero taken");
     coach().put("upkeep/guide", guide("none", "zero taken", "", "zero none"));
     browser().awaitText("#care-undo-words", "An undo goes back to: zero none.");
-    browser().press("#care-undo");
+    browser().press("#care-undo button");
     browser()
         .wait(
             "three commands", () -> coach().commands().size() == 3, () -> coach().commands() + "");
     assertEquals(
         List.of("upkeep/reversal/set first", "upkeep/reversal/set second", "upkeep/undo/set now"),
         coach().commands());
+  }
+
+  @Test
+  void oneOfSeveralSensorsCanBeCalibratedUndoneAndMadeToForget() throws Exception {
+    coach().put("upkeep/guide", guide("none", "", "", "zero none"));
+    coach().put("sensor-rear/health", "good").put("sensor-rear/roll-drift", "0.0344");
+    coach().put("sensor-rear/pitch-drift", "-0.0458");
+    signedInAndLive(Mosquitto.DRIVER);
+    browser().awaitText("#sensor-list", "Drifts by 0.034° side to side and 0.046° front to back");
+    browser().press("#care-ways details:nth-child(3) summary");
+    browser().awaitText("#care-ways", "Begin the calibration of Main");
+    browser().press("#care-ways details:nth-child(3) button:nth-child(2)");
+    browser().awaitText("#care-answer", "The coach has taken it");
+    browser().press("#care-ways details:nth-child(4) summary");
+    browser().press("#care-ways details:nth-child(4) button");
+    browser().awaitText("#care-answer", "The coach has taken it");
+    browser().press("#care-undo button:nth-child(3)");
+    browser()
+        .wait(
+            "three commands", () -> coach().commands().size() == 3, () -> coach().commands() + "");
+    assertEquals(
+        List.of(
+            "upkeep/calibrate/set start-rear",
+            "upkeep/drift/set forget-rear",
+            "upkeep/undo/set now-rear"),
+        coach().commands());
+    forget("sensor-rear/health", "sensor-rear/roll-drift", "sensor-rear/pitch-drift");
+    browser()
+        .wait(
+            "one sensor's undo gone",
+            () -> !browser().text("#care-undo").contains("alone"),
+            () -> browser().text("#care-undo"));
   }
 
   @Test
