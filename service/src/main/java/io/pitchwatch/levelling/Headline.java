@@ -42,7 +42,8 @@ public final class Headline {
           ? "Level enough as it stands: nothing to lay"
           : "Nothing on board brings this floor nearer to level" + better();
     }
-    String text = String.join("; then ", parts);
+    String joined = String.join("; then ", parts);
+    String text = Character.toUpperCase(joined.charAt(0)) + joined.substring(1);
     return plan.verdict() == PlanVerdict.GOOD ? text : text + " (the best there is here)";
   }
 

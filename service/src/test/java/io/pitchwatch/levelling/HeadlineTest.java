@@ -52,6 +52,12 @@ class HeadlineTest {
   }
 
   @Test
+  void jacksAloneBeginTheLine() {
+    JackMove rear = new JackMove("rear", 2, 59, NONE, NONE, List.of(), List.of());
+    assertEquals("Rear jacks +59 mm", headline(List.of(rear)));
+  }
+
+  @Test
   void nothingToLayIsSaid() {
     assertEquals("Level enough as it stands: nothing to lay", headline(List.of()));
   }
