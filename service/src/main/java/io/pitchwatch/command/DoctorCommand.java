@@ -1,11 +1,15 @@
 package io.pitchwatch.command;
 
+import io.pitchwatch.attitude.SensorSetup;
+import io.pitchwatch.attitude.TemperatureDrift;
 import io.pitchwatch.bus.Pi4jBus;
 import io.pitchwatch.config.Config;
 import io.pitchwatch.mqtt.link.BrokerAddress;
 import io.pitchwatch.sensing.Chip;
 import io.pitchwatch.sensing.ChipOutcome;
 import io.pitchwatch.sensing.ChipSearch;
+import io.pitchwatch.store.Kept;
+import io.pitchwatch.store.KeptArchive;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.InetAddress;
@@ -28,7 +32,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "doctor",
     mixinStandardHelpOptions = true,
-    description = "Looks at config, bus, chip, broker, page, clock and store; says what to do.",
+    description =
+        "Looks at config, bus, chip, drift, broker, page, clock and store; says what to do.",
     footer = {
       "",
       "Makes the store directory if it is missing, and changes nothing else.",
@@ -57,6 +62,7 @@ final class DoctorCommand implements Callable<Integer> {
     well("config", config.file + " describes " + good.coach().id());
     java();
     sensors(good, BusChoice.KERNEL);
+    drifts(good);
     broker(good);
     page(good.page());
     webSocket(good);
@@ -96,6 +102,33 @@ final class DoctorCommand implements Callable<Integer> {
                 found.address(),
                 found.text()));
       }
+    }
+  }
+
+  private void drifts(Config good) {
+    KeptArchive.Opening opening = KeptArchive.read(good.store().directory());
+    for (Config.Sensor sensor : good.sensors()) {
+      drift(
+          sensor,
+          opening instanceof KeptArchive.Opening.Read read
+              ? Optional.of(read.kept())
+              : Optional.empty());
+    }
+  }
+
+  private void drift(Config.Sensor sensor, Optional<Kept> kept) {
+    Chip chip = Chip.of(sensor.chip().word());
+    String what = "drift " + sensor.id();
+    Optional<TemperatureDrift> learnt =
+        kept.flatMap(it -> it.drift(sensor.id(), chip.facts().chip()));
+    if (!chip.hasThermometer()) {
+      line("note", what, DriftAdvice.unlearnable(chip.facts()));
+    } else if (learnt.isEmpty()) {
+      line("note", what, DriftAdvice.nothing(chip.facts()));
+    } else {
+      SensorSetup setup = kept.get().setup(sensor.id());
+      well(what, DriftAdvice.learnt(learnt.get().in(setup.chipToFloor(sensor.mounting()))));
+      look(DriftAdvice.use(setup, kept.get().driftDate(sensor.id()), Instant.now()));
     }
   }
 
@@ -222,6 +255,6 @@ final class DoctorCommand implements Callable<Integer> {
 
   private void line(String mark, String what, String text) {
     PrintWriter out = spec.commandLine().getOut();
-    out.printf(Locale.ROOT, "%-5s %-10s %s%n", mark, what, text);
+    out.printf(Locale.ROOT, "%-5s %-12s %s%n", mark, what, text);
   }
 }

@@ -1,7 +1,10 @@
 package io.pitchwatch.command;
 
+import io.pitchwatch.mqtt.LinkClock;
 import io.pitchwatch.store.Kept;
 import io.pitchwatch.visit.Watchkeeper;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /**
@@ -15,13 +18,15 @@ final class DriftBook {
   private final List<SensorPost> posts;
   private final Watchkeeper keeper;
   private final Kept kept;
+  private final LinkClock clock;
   private long keptNanos;
 
-  DriftBook(List<SensorPost> posts, Watchkeeper keeper, Kept kept, long startNanos) {
+  DriftBook(List<SensorPost> posts, Watchkeeper keeper, Kept kept, LinkClock clock) {
     this.posts = List.copyOf(posts);
     this.keeper = keeper;
     this.kept = kept;
-    this.keptNanos = startNanos;
+    this.clock = clock;
+    this.keptNanos = clock.nanos().getAsLong();
   }
 
   /** After each round of the keeper. */
@@ -42,9 +47,11 @@ final class DriftBook {
 
   /** Keeps what is known now. */
   void keep() {
+    Instant now = clock.wall().apply(clock.nanos().getAsLong());
+    String date = now.truncatedTo(ChronoUnit.SECONDS).toString();
     for (SensorPost post : posts) {
       if (post.drift().inChip().isLearnt()) {
-        kept.keepDrift(post.id(), post.chip(), post.drift().inChip());
+        kept.keepDrift(post.id(), post.chip(), post.drift().inChip(), date);
       }
     }
   }

@@ -1,7 +1,6 @@
 package io.pitchwatch.command;
 
 import io.pitchwatch.attitude.TemperatureDrift;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -29,17 +28,8 @@ final class DriftCommand extends CareCommand {
   }
 
   private static String words(TemperatureDrift drift) {
-    if (!drift.isLearnt()) {
-      return "nothing was learnt of a drift with temperature yet";
-    }
-    return String.format(
-        Locale.ROOT,
-        "roll drifts by %+.4f, pitch by %+.4f, each within ± %.4f deg for every \u00b0C; learnt from"
-            + " %.0f to %.0f \u00b0C",
-        Math.toDegrees(drift.rollPerC()),
-        Math.toDegrees(drift.pitchPerC()),
-        Math.toDegrees(2 * drift.errorPerC()),
-        drift.lowC(),
-        drift.highC());
+    return drift.isLearnt()
+        ? DriftAdvice.learnt(drift)
+        : "nothing was learnt of a drift with temperature yet";
   }
 }

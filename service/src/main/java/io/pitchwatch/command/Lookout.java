@@ -76,7 +76,7 @@ final class Lookout implements AutoCloseable {
             nanos -> clock.wall().apply(nanos).truncatedTo(ChronoUnit.SECONDS).toString(),
             audience::say);
     plans = new PlanDesk(keeper, around.planner(), inbox);
-    drifts = new DriftBook(posts, keeper, store.kept(), startNanos);
+    drifts = new DriftBook(posts, keeper, store.kept(), clock);
     Outlet outlet = new Outlet(watch, chronicle, audience);
     rounds = new Rounds(sensors, keeper, outlet.andThen(report -> drifts.round(report.atNanos())));
   }

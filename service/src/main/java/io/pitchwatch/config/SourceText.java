@@ -30,7 +30,7 @@ final class SourceText {
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readNBytes(MOST_BYTES + 1);
     } catch (IOException | SecurityException e) {
-      faults.add(0, "", reason(e), "a TOML file that this user may read");
+      faults.add(0, "", reason(file.toAbsolutePath(), e), "a TOML file that this user may read");
       return Optional.empty();
     }
     if (bytes.length > MOST_BYTES) {
@@ -40,13 +40,20 @@ final class SourceText {
     return decode(bytes, faults);
   }
 
-  private static String reason(Exception e) {
+  private static String reason(Path file, Exception e) {
     if (e instanceof NoSuchFileException) {
-      return "no such file";
+      return missing(file);
     }
     return e instanceof AccessDeniedException
-        ? "no permission to read it"
+        ? "no permission to read " + file
         : "\"" + e.getMessage() + "\"";
+  }
+
+  private static String missing(Path file) {
+    Path folder = file.getParent();
+    return folder == null || Files.isDirectory(folder)
+        ? "no file " + file
+        : "no file " + file + ", nor its folder";
   }
 
   private static Optional<String> decode(byte[] bytes, Faults faults) {

@@ -37,6 +37,20 @@ public enum Chip {
     };
   }
 
+  /** What its datasheet promises at the range that is used. */
+  public ChipFacts facts() {
+    return switch (this) {
+      case ADXL345 -> Adxl345Driver.FACTS;
+      case ADXL355 -> Adxl355Driver.FACTS;
+      case MPU6050 -> Mpu6050Driver.FACTS;
+    };
+  }
+
+  /** Whether it knows its own temperature. */
+  public boolean hasThermometer() {
+    return this != ADXL345;
+  }
+
   /**
    * A driver for one such chip.
    *

@@ -92,9 +92,18 @@ public final class Kept {
         .map(SetupText.ChipDrift::drift);
   }
 
-  /** Keeps what was learnt of a sensor's drift with temperature, along its chip's axes. */
-  public Written keepDrift(String sensor, String chip, TemperatureDrift drift) {
-    return file.put(DRIFT, sensor, SetupText.of(chip, drift));
+  /** When what was learnt of a sensor's drift was kept, RFC 3339; empty where nobody knows. */
+  public String driftDate(String sensor) {
+    return read(DRIFT, sensor, SetupText::drift).map(SetupText.ChipDrift::date).orElse("");
+  }
+
+  /**
+   * Keeps what was learnt of a sensor's drift with temperature, along its chip's axes.
+   *
+   * @param date a label for people, an RFC 3339 instant
+   */
+  public Written keepDrift(String sensor, String chip, TemperatureDrift drift, String date) {
+    return file.put(DRIFT, sensor, SetupText.of(new SetupText.ChipDrift(chip, drift, date)));
   }
 
   /** Forgets what was learnt of a sensor's drift with temperature. */

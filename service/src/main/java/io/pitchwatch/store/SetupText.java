@@ -49,14 +49,16 @@ final class SetupText {
         json.get("date").text());
   }
 
-  /** The drift of a chip, and what chip it was. */
-  record ChipDrift(String chip, TemperatureDrift drift) {}
+  /** The drift of a chip, what chip it was, and when it was kept. */
+  record ChipDrift(String chip, TemperatureDrift drift, String date) {}
 
-  static String of(String chip, TemperatureDrift drift) {
+  static String of(ChipDrift of) {
+    TemperatureDrift drift = of.drift();
     return JsonValue.write(
         json -> {
           json.writeStartObject();
-          json.writeStringField("chip", chip);
+          json.writeStringField("chip", of.chip());
+          json.writeStringField("date", of.date());
           write(json, "perC", drift.perC());
           JsonValue.number(json, "errorPerC", drift.errorPerC());
           JsonValue.number(json, "lowC", drift.lowC());
@@ -72,7 +74,9 @@ final class SetupText {
             triad(json.get("perC")),
             json.get("errorPerC").number(),
             json.get("lowC").number(),
-            json.get("highC").number()));
+            json.get("highC").number()),
+        // Earlier versions did not write it.
+        json.find("date").map(JsonValue::text).orElse(""));
   }
 
   private static void write(JsonGenerator json, String name, Triad triad) throws IOException {

@@ -3,7 +3,6 @@ package io.pitchwatch.store;
 import io.pitchwatch.visit.SiteVisit;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
@@ -40,14 +39,12 @@ public final class SiteArchive {
     if (!Files.isRegularFile(file)) {
       return new Opening.Refused("no store in " + directory + ": " + file + " is not there");
     }
-    NativeLibrary.useIfIn(directory.toAbsolutePath().resolve(Store.NATIVE));
     Map<String, String> texts = new TreeMap<>();
-    try (Connection open = Sql.openToRead(file.toString())) {
-      KeptFile.SCHEMA.check(open);
-      KeptFile.eachRow(
-          open,
-          (row, sound) -> {
-            if (sound && row.topic().equals(SiteBook.TOPIC)) {
+    try {
+      KeptArchive.eachSound(
+          directory,
+          row -> {
+            if (row.topic().equals(SiteBook.TOPIC)) {
               texts.put(row.name(), row.value());
             }
           });

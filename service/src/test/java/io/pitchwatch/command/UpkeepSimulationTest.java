@@ -239,7 +239,7 @@ class UpkeepSimulationTest {
     TemperatureDrift learnt = new TemperatureDrift(new Triad(2e-5, 1e-5, 0), 1e-6, 15, 25);
     try (Coach coach = new Coach(store.kept())) {
       coach.post.know(learnt);
-      store.kept().keepDrift("floor", coach.post.chip(), learnt);
+      store.kept().keepDrift("floor", coach.post.chip(), learnt, "");
       done(coach.at(35).upkeep.zero(coach.nowNanos, ""));
       done(coach.at(115).upkeep.zero(coach.nowNanos, ""));
       assertTrue(coach.post.drift().inChip().isLearnt(), "half a degree is another level, no more");

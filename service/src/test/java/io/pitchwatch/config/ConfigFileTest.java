@@ -36,9 +36,11 @@ class ConfigFileTest {
 
   @Test
   void aFileThatIsNotThereIsTold() {
+    Path file = directory.resolve("none.toml");
     assertEquals(
-        "none.toml: found no such file; allowed: a TOML file that this user may read",
-        only(read(directory.resolve("none.toml"))));
+        "none.toml: found no file " + file + "; allowed: a TOML file that this user may read",
+        only(read(file)));
+    assertTrue(only(read(directory.resolve("no/none.toml"))).contains("none.toml, nor its folder"));
   }
 
   @Test
@@ -52,7 +54,7 @@ class ConfigFileTest {
     Path file = Files.writeString(directory.resolve("coach.toml"), Configs.LEAST);
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("---------"));
     assumeFalse(Files.isReadable(file), "skipped: root may read everything");
-    assertTrue(only(read(file)).contains("no permission to read it"));
+    assertTrue(only(read(file)).contains("no permission to read " + file));
   }
 
   @Test

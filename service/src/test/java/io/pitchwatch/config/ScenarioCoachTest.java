@@ -73,7 +73,7 @@ class ScenarioCoachTest {
     assertTrue(only(read("coach = \"heron.toml\"\n" + SCENARIO)).startsWith("heron.toml:8: axle"));
     assertTrue(
         only(read(SCENARIO + Configs.LEAST.replace("kg", "mm"))).startsWith("scenario.toml:21"));
-    assertTrue(only(read("coach = \"none.toml\"\n")).startsWith("none.toml: found no such file"));
+    assertTrue(only(read("coach = \"none.toml\"\n")).startsWith("none.toml: found no file /"));
     assertTrue(only(read("coach = \"\"\n")).startsWith("scenario.toml:1: coach: found \"\""));
   }
 

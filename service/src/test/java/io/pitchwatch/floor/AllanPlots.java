@@ -2,8 +2,6 @@ package io.pitchwatch.floor;
 
 import io.pitchwatch.bus.Pi4jBus;
 import io.pitchwatch.sensing.AccelerometerDriver;
-import io.pitchwatch.sensing.Adxl345Driver;
-import io.pitchwatch.sensing.Adxl355Driver;
 import io.pitchwatch.sensing.ChipFacts;
 import io.pitchwatch.sensing.Mpu6050Driver;
 import io.pitchwatch.sensing.Sampler;
@@ -59,19 +57,11 @@ final class AllanPlots {
     for (io.pitchwatch.sensing.Chip chip : io.pitchwatch.sensing.Chip.values()) {
       boolean known = chip == io.pitchwatch.sensing.Chip.MPU6050;
       Still still = known ? real : simulated(chip);
-      ChipFacts facts = facts(chip);
+      ChipFacts facts = chip.facts();
       Files.writeString(
           directory.resolve("allan-" + chip.id() + ".svg"), plot(facts, still, known));
     }
     compare(real);
-  }
-
-  private static ChipFacts facts(io.pitchwatch.sensing.Chip chip) {
-    return switch (chip) {
-      case ADXL345 -> Adxl345Driver.FACTS;
-      case ADXL355 -> Adxl355Driver.FACTS;
-      case MPU6050 -> Mpu6050Driver.FACTS;
-    };
   }
 
   private static Still read(Path file) throws IOException {

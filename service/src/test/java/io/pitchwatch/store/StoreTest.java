@@ -1,6 +1,7 @@
 package io.pitchwatch.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -38,6 +39,7 @@ class StoreTest {
 
   private static final Zero ZERO =
       new Zero(UpVector.of(Lean.ofDegrees(1.5, -2.25)), 1e-4, Double.NaN, "2026-05-01T12:00:00Z");
+  private static final String KEPT_AT = "2026-06-01T12:00:00Z";
   private static final Zero LATER = new Zero(UpVector.LEVEL, 2e-4, 21.5, "");
   private static final List<Layer> ONE = List.of(new Layer("block", 2));
   private static final Laid LAID =
@@ -88,10 +90,15 @@ class StoreTest {
     TemperatureDrift drift = new TemperatureDrift(new Triad(4e-4, -1e-4, 2e-6), 3e-5, -4.5, 31);
     try (Store store = open()) {
       assertEquals(Optional.empty(), store.kept().drift("floor", "MPU-6050"));
-      assertEquals(new Written.Done(), store.kept().keepDrift("floor", "MPU-6050", drift));
+      assertEquals(new Written.Done(), store.kept().keepDrift("floor", "MPU-6050", drift, KEPT_AT));
     }
     try (Store store = open()) {
       assertEquals(Optional.of(drift), store.kept().drift("floor", "MPU-6050"));
+      assertEquals(KEPT_AT, store.kept().driftDate("floor"));
+      assertEquals("", store.kept().driftDate("rear"));
+      KeptArchive.Opening copy = KeptArchive.read(directory);
+      KeptArchive.Opening.Read read = assertInstanceOf(KeptArchive.Opening.Read.class, copy);
+      assertEquals(Optional.of(drift), read.kept().drift("floor", "MPU-6050"), "while it is open");
       assertEquals(Optional.empty(), store.kept().drift("floor", "ADXL355"), "another chip there");
       assertEquals(Optional.empty(), store.kept().drift("rear", "MPU-6050"));
       store.kept().forgetDrift("floor");
