@@ -137,6 +137,7 @@ final class Orders implements Commands {
     CareStep step = care.get();
     if (!post.setup().equals(before)) {
       keeper.setUpAnew();
+      sites.setUpAnew();
       historian.noteZero(post.id(), clock.getAsLong());
     }
     if (step.done()) {

@@ -223,6 +223,14 @@ final class SiteLog {
     return Optional.of(written);
   }
 
+  /** A sensor was zeroed or set up anew; what that changes is not taken for sinking. */
+  void setUpAnew() {
+    SiteVisit open = visit;
+    if (open != null) {
+      visit = leans(open, open.found(), UNKNOWN, UNKNOWN);
+    }
+  }
+
   private void keep(SiteVisit now) {
     visit = now;
     if (!isPassing(now)) {

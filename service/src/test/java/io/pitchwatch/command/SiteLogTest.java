@@ -156,6 +156,20 @@ class SiteLogTest {
   }
 
   @Test
+  void anotherZeroIsNotTakenForSinking() {
+    try (Store store = open()) {
+      SiteLog log = log(store);
+      stand(log, 2, Phase.ARRIVING);
+      stand(log, 2, Phase.PARKED);
+      log.setUpAnew();
+      stand(log, 0, Phase.PARKED);
+      stand(log, 0.1, Phase.PARKED);
+      drive(log);
+      assertEquals(0.1, roll(store.siteBook().visits().get(0).settled()));
+    }
+  }
+
+  @Test
   void whatIsLaidOnceParkedIsWrittenDownToo() {
     try (Store store = open()) {
       SiteLog log = log(store);
