@@ -49,7 +49,7 @@ final class DriftAdvice {
   /**
    * What becomes of what was learnt, and how old it is.
    *
-   * @param keptAt when it was kept last, RFC 3339; empty where nobody knows
+   * @param keptAt when something new of it was kept last, RFC 3339; empty where nobody knows
    */
   static String use(SensorSetup setup, String keptAt, Instant now) {
     Zero zero = setup.zero();
@@ -58,7 +58,7 @@ final class DriftAdvice {
             ? "not taken away: zero the sensor, so that it is known since which temperature"
             : String.format(
                 Locale.ROOT, "taken away since the zero's %.0f °C", zero.temperatureC());
-    return use + age(keptAt, now).map(age -> "; kept last " + age + " ago").orElse("");
+    return use + age(keptAt, now).map(age -> "; learnt last " + age + " ago").orElse("");
   }
 
   private static Optional<String> age(String keptAt, Instant now) {

@@ -1,15 +1,17 @@
 package io.pitchwatch.command;
 
+import io.pitchwatch.attitude.TemperatureDrift;
 import io.pitchwatch.mqtt.LinkClock;
 import io.pitchwatch.store.Kept;
 import io.pitchwatch.visit.Watchkeeper;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Takes what the watches over the ground learn of each sensor's drift with temperature to where it
- * is taken away from what people see, and keeps it once an hour.
+ * is taken away from what people see, and keeps it once an hour where there is news.
  */
 final class DriftBook {
 
@@ -50,8 +52,10 @@ final class DriftBook {
     Instant now = clock.wall().apply(clock.nanos().getAsLong());
     String date = now.truncatedTo(ChronoUnit.SECONDS).toString();
     for (SensorPost post : posts) {
-      if (post.drift().inChip().isLearnt()) {
-        kept.keepDrift(post.id(), post.chip(), post.drift().inChip(), date);
+      TemperatureDrift drift = post.drift().inChip();
+      boolean news = !kept.drift(post.id(), post.chip()).equals(Optional.of(drift));
+      if (drift.isLearnt() && news) {
+        kept.keepDrift(post.id(), post.chip(), drift, date);
       }
     }
   }

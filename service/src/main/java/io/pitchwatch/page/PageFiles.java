@@ -27,6 +27,9 @@ final class PageFiles {
           "floorplan.js",
           "history.js",
           "historydoc.js",
+          "icon-180.png",
+          "icon-192.png",
+          "icon-512.png",
           "icon.svg",
           "index.html",
           "lean.js",
@@ -55,6 +58,7 @@ final class PageFiles {
           "js", "text/javascript; charset=utf-8",
           "json", "application/json; charset=utf-8",
           "svg", "image/svg+xml",
+          "png", "image/png",
           "webmanifest", "application/manifest+json; charset=utf-8");
 
   private PageFiles() {}

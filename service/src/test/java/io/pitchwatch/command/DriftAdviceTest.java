@@ -30,7 +30,7 @@ class DriftAdviceTest {
   @Test
   void howOldItIsIsSaidWhereAClockKnows() {
     assertEquals(
-        "taken away since the zero's 18 °C; kept last less than an hour ago",
+        "taken away since the zero's 18 °C; learnt last less than an hour ago",
         DriftAdvice.use(ZEROED, "2026-06-03T11:30:00Z", NOW));
     assertTrue(DriftAdvice.use(ZEROED, "2026-06-03T10:59:00Z", NOW).endsWith("last 1 hour ago"));
     assertTrue(DriftAdvice.use(ZEROED, "2026-06-01T11:59:00Z", NOW).endsWith("last 2 days ago"));

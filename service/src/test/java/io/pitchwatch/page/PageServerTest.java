@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.ConnectException;
@@ -30,6 +31,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.GZIPInputStream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -67,6 +69,25 @@ class PageServerTest {
     assertArrayEquals(Files.readAllBytes(RESOURCES.resolve("index.html")), page.body());
   }
 
+  /** Home screens take no SVG. */
+  @Test
+  void homeScreensFindPicturesOfTheSizesThatAreNamed() throws Exception {
+    String named =
+        new String(get("/").body(), StandardCharsets.UTF_8)
+            + new String(get("/manifest.webmanifest").body(), StandardCharsets.UTF_8);
+    Matcher picture = Pattern.compile("icon-(\\d+)\\.png\",? .*?(\\d+)x(\\d+)").matcher(named);
+    List<Integer> sizes = new ArrayList<>();
+    while (picture.find()) {
+      HttpResponse<byte[]> answer = get("/icon-" + picture.group(1) + ".png");
+      assertEquals("image/png", header(answer, "Content-Type"));
+      BufferedImage image = ImageIO.read(new ByteArrayInputStream(answer.body()));
+      assertEquals(picture.group(2), String.valueOf(image.getWidth()));
+      assertEquals(picture.group(3), String.valueOf(image.getHeight()));
+      sizes.add(image.getWidth());
+    }
+    assertEquals(List.of(180, 192, 512), sizes);
+  }
+
   @Test
   void servesEveryFileOfThePageAndNamesNoOther() throws Exception {
     try (Stream<Path> files = Files.list(RESOURCES)) {
@@ -85,7 +106,7 @@ class PageServerTest {
         Pattern.compile("(?:src|href)=\"([^\"#]+)\"|(?:from|import) \"([^\"]+)\"|url\\(([^)]+)\\)");
     try (Stream<Path> files = Files.list(RESOURCES)) {
       for (Path file : (Iterable<Path>) files::iterator) {
-        Matcher found = loads.matcher(Files.readString(file));
+        Matcher found = loads.matcher(Files.readString(file, StandardCharsets.ISO_8859_1));
         while (found.find()) {
           String target =
               Stream.of(1, 2, 3).map(found::group).filter(g -> g != null).findFirst().get();
