@@ -1,10 +1,12 @@
 package io.pitchwatch.levelling;
 
-import io.pitchwatch.levelling.Choices.Choice;
+import io.pitchwatch.levelling.Choices.Range;
 import io.pitchwatch.levelling.Prices.Budget;
-import io.pitchwatch.levelling.Stacks.Other;
+import io.pitchwatch.levelling.Spending.Stations;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,15 +15,18 @@ import org.jspecify.annotations.Nullable;
  */
 final class AxleChoices implements Prices.Need {
 
+  /** Rounding must never leave out what lies on a limit. */
+  private static final double ROUNDING_MM = 1e-5;
+
   private final Stacks stacks;
   private final long[] onBoard;
   private final double trackMm;
   private final double groundMm;
   private final boolean both;
   private final List<Choices> byPieces = new ArrayList<>();
+  private final Map<Integer, PricedStacks> priced = new HashMap<>();
   private final List<Integer> versions = new ArrayList<>();
   private List<Budget> budgets = List.of();
-  private Others others = (price, turnRad, meanMm) -> 0;
   private int version;
   private double lowRad;
   private double highRad;
@@ -68,9 +73,6 @@ final class AxleChoices implements Prices.Need {
     }
   }
 
-  /** From the least to the most. */
-  record Range(double from, double to) {}
-
   private double leastLeftMm() {
     return groundMm + Math.max(0, lowMeanMm - highMm / 2);
   }
@@ -94,52 +96,45 @@ final class AxleChoices implements Prices.Need {
     return stacks.wantsNone();
   }
 
-  /**
-   * From now on only what costs no more is wanted.
-   *
-   * @param affordable at several prices
-   * @param besides what the other axles cost at the least
-   */
-  void afford(List<Budget> affordable, Others besides) {
+  /** From now on only what costs no more, at several prices, is wanted. */
+  void afford(List<Budget> affordable) {
     budgets = affordable;
-    others = besides;
-    double mostLeftMm = groundMm + highMeanMm - lowMm / 2;
-    Other other = new Other(leastLeftMm(), mostLeftMm, leastRightMm(), lowMm, highMm);
-    stacks.afford(affordable, both ? other : null);
+    stacks.afford(
+        affordable,
+        both
+            ? new Stations(
+                leastLeftMm(),
+                groundMm + highMeanMm - lowMm / 2,
+                leastRightMm(),
+                lowMm,
+                highMm,
+                true)
+            : new Stations(0, 0, groundMm + lowMm, 0, 0, false));
     version++;
-  }
-
-  /** What the other axles cost at the least, given a choice for this one. */
-  interface Others {
-    /** At the price of an index. */
-    double leastCost(int price, double turnRad, double meanMm);
   }
 
   @Override
   public double leastCost(double[] price, double @Nullable [] taken) {
-    return leastCost(stacks.fill(price), new Range(lowRad, lowMeanMm), taken);
-  }
-
-  /** The least that the axle costs if it turns, and is lifted in the mean, by no less. */
-  double leastCost(int price, double turnRad, double leastMeanMm) {
-    return leastCost(stacks.fill(price), new Range(turnRad, leastMeanMm), null);
-  }
-
-  private double leastCost(Fill fill, Range least, double @Nullable [] taken) {
-    // An angle is less than its tangent, and the least is what is asked for.
-    double apartMm = Math.max(0, trackMm * least.from());
+    Fill fill = stacks.fill(price);
+    double apartMm = Math.max(0, lowMm);
     if (!both) {
       return fill.leastCost(groundMm + apartMm, taken);
     }
-    double lowerMm = Math.max(0, least.to() - apartMm / 2) + groundMm;
+    double lowerMm = Math.max(0, lowMeanMm - apartMm / 2) + groundMm;
     return fill.leastCost(lowerMm, lowerMm + apartMm, stacks.grounded(), taken);
+  }
+
+  /** How many stacks and choices there are so far. */
+  int size() {
+    return stacks.size() + byPieces.stream().mapToInt(choices -> choices.count).sum();
   }
 
   /** The choices of exactly so many pieces. */
   Choices ofPieces(int pieces) {
     while (byPieces.size() <= pieces) {
       int next = byPieces.size();
-      byPieces.add(Choices.of(both ? pairs(next) : singles(next)));
+      Gathering gathering = both ? pairs(next) : singles(next);
+      byPieces.add(gathering.choices().only(this::isWanted));
       versions.add(version);
     }
     if (versions.get(pieces) != version) {
@@ -149,83 +144,71 @@ final class AxleChoices implements Prices.Need {
     return byPieces.get(pieces);
   }
 
-  private boolean isWanted(Choice choice) {
-    if (choice.turnRad() < lowRad - 1e-9
-        || choice.turnRad() > highRad + 1e-9
-        || choice.meanMm() < lowMeanMm - 1e-5
-        || choice.meanMm() > highMeanMm + 1e-5) {
+  private boolean isWanted(double turnRad, double meanMm, long[] use) {
+    if (turnRad < lowRad - 1e-9
+        || turnRad > highRad + 1e-9
+        || meanMm < lowMeanMm - ROUNDING_MM
+        || meanMm > highMeanMm + ROUNDING_MM) {
       return false;
     }
     for (int p = 0; p < budgets.size(); p++) {
-      double cost = Inventory.cost(choice.use(), budgets.get(p).price());
-      if (cost > budgets.get(p).most()
-          || cost + others.leastCost(p, choice.turnRad(), choice.meanMm())
-              > budgets.get(p).inAll()) {
+      if (Inventory.cost(use, budgets.get(p).price()) > budgets.get(p).most()) {
         return false;
       }
     }
     return true;
   }
 
-  private List<Choice> singles(int pieces) {
-    List<Choice> singles = new ArrayList<>();
-    for (Stack stack : stacks.ofPieces(pieces)) {
-      double liftMm = stack.heightMm() - groundMm;
-      Choice choice = new Choice(Math.atan(liftMm / trackMm), liftMm / 2, stack.use(), null, stack);
-      if (isWanted(choice)) {
-        singles.add(choice);
-      }
-    }
+  private Gathering singles(int pieces) {
+    Gathering singles = new Gathering(trackMm, groundMm, onBoard.length);
+    stacks.ofPieces(pieces).forEach(stack -> singles.add(null, stack));
     return singles;
   }
 
-  private List<Choice> pairs(int pieces) {
-    List<Choice> pairs = new ArrayList<>();
+  private Gathering pairs(int pieces) {
+    Gathering pairs = new Gathering(trackMm, groundMm, onBoard.length);
     for (int n = 0; n <= pieces; n++) {
-      List<Stack> lefts = stacks.ofPieces(n);
-      List<Stack> rights = stacks.ofPieces(pieces - n);
-      if (lefts.isEmpty() || rights.isEmpty()) {
-        continue;
-      }
-      PricedStacks priced = new PricedStacks(rights, budgets);
-      for (Stack left : lefts) {
-        pairs(left, priced, pairs);
+      if (!stacks.ofPieces(n).isEmpty() && !stacks.ofPieces(pieces - n).isEmpty()) {
+        PricedStacks lefts = priced(n);
+        PricedStacks rights = priced(pieces - n);
+        boolean fewLefts = lefts.count <= rights.count;
+        pairs(fewLefts ? lefts : rights, fewLefts ? rights : lefts, fewLefts, pairs);
       }
     }
     return pairs;
   }
 
-  private void pairs(Stack left, PricedStacks rights, List<Choice> pairs) {
-    double[] leftover = new double[budgets.size()];
-    for (int p = 0; p < leftover.length; p++) {
-      leftover[p] = budgets.get(p).most() - Inventory.cost(left.use(), budgets.get(p).price());
-    }
-    if (!PricedStacks.isAffordable(rights.least, leftover)) {
-      return;
-    }
-    double leftMm = left.heightMm();
-    double meanMm = groundMm - leftMm / 2;
-    double fromMm = Math.max(leftMm + lowMm, 2 * (meanMm + lowMeanMm)) - 1e-5;
-    double toMm = Math.min(leftMm + highMm, 2 * (meanMm + highMeanMm)) + 1e-5;
-    for (int i = rights.from(fromMm); i < rights.cost.length; i++) {
-      Stack right = rights.stacks.get(i);
-      if (right.heightMm() > toMm) {
-        return;
-      }
-      if (PricedStacks.isAffordable(rights.cost[i], leftover)
-          && Inventory.holdsBoth(onBoard, left.use(), right.use())) {
-        pair(left, right, pairs);
-      }
-    }
+  private PricedStacks priced(int pieces) {
+    PricedStacks stacks =
+        priced.computeIfAbsent(pieces, n -> new PricedStacks(this.stacks.ofPieces(n)));
+    stacks.price(budgets);
+    return stacks;
   }
 
-  private void pair(Stack left, Stack right, List<Choice> pairs) {
-    double liftMm = right.heightMm() - left.heightMm();
-    double meanMm = (left.heightMm() + right.heightMm()) / 2 - groundMm;
-    long[] use = Inventory.sum(left.use(), right.use());
-    Choice choice = new Choice(Math.atan(liftMm / trackMm), meanMm, use, left, right);
-    if (isWanted(choice)) {
-      pairs.add(choice);
+  /** Puts beside each of a few stacks the many that may stand on the other side. */
+  private void pairs(PricedStacks few, PricedStacks many, boolean fewLefts, Gathering pairs) {
+    double leastApartMm = fewLefts ? lowMm : -highMm;
+    double mostApartMm = fewLefts ? highMm : -lowMm;
+    double[] leftover = new double[budgets.size()];
+    for (int i = 0; i < few.count; i++) {
+      double oneMm = few.heightMm[i];
+      double fromMm = Math.max(oneMm + leastApartMm, 2 * (groundMm + lowMeanMm) - oneMm);
+      double toMm = Math.min(oneMm + mostApartMm, 2 * (groundMm + highMeanMm) - oneMm);
+      few.leave(i, leftover);
+      if (fromMm <= toMm + 2 * ROUNDING_MM && many.anyAffordable(leftover)) {
+        Stack one = few.get(i);
+        Range heightMm = new Range(fromMm - ROUNDING_MM, toMm + ROUNDING_MM);
+        many.visit(
+            onBoard,
+            one.use(),
+            heightMm,
+            j -> {
+              if (many.isAffordable(j, leftover)) {
+                pairs.add(fewLefts ? one : many.get(j), fewLefts ? many.get(j) : one);
+              }
+              return true;
+            });
+      }
     }
   }
 }

@@ -1,6 +1,7 @@
 package io.pitchwatch.levelling;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -8,9 +9,6 @@ import java.util.List;
  * equally tall ones, one that takes no less of any kind is left out.
  */
 final class Flights {
-
-  /** What a flight takes of which there is not enough. */
-  static final long[] NOT_THERE = {};
 
   private final List<Kind> kinds;
   private final int[] counts;
@@ -37,14 +35,21 @@ final class Flights {
       long thinnestNm,
       long thinnestAloftNm) {
 
-    /** What so many of this flight take, packed; empty if that is more than there is. */
-    long[] use(int times, int[] abreast, int[] counts) {
-      int[] use = new int[counts.length];
-      for (int i = 0; i < counts.length; i++) {
-        use[i] = layers[i] * abreast[i] * times;
-        if (use[i] > counts[i]) {
-          return NOT_THERE;
+    /** Whether there are enough pieces to use it so many times. */
+    boolean isThere(int times, int[] abreast, int[] counts) {
+      for (int i = 0; i < layers.length; i++) {
+        if (layers[i] * abreast[i] * times > counts[i]) {
+          return false;
         }
+      }
+      return true;
+    }
+
+    /** What so many of it take, packed. */
+    long[] use(int times, int[] abreast) {
+      int[] use = new int[layers.length];
+      for (int i = 0; i < use.length; i++) {
+        use[i] = layers[i] * abreast[i] * times;
       }
       return Inventory.pack(use);
     }
@@ -57,11 +62,11 @@ final class Flights {
     this.layers = new int[counts.length];
   }
 
-  /** The flights, by pieces ascending. */
+  /** The flights, by pieces ascending, and of as many by height. */
   static List<Flight> of(List<Kind> kinds, int[] counts, long stepNm) {
     Flights flights = new Flights(kinds, counts, stepNm);
     flights.place(0, 0, 0);
-    flights.found.sort(java.util.Comparator.comparingInt(Flight::pieces));
+    flights.found.sort(Comparator.comparingInt(Flight::pieces).thenComparingLong(Flight::heightNm));
     List<Flight> undominated = new ArrayList<>();
     for (Flight flight : flights.found) {
       if (undominated.stream().noneMatch(other -> flights.dominates(other, flight))) {

@@ -33,14 +33,21 @@ final class Inventory {
     return true;
   }
 
-  /** Whether two uses fit together. */
-  static boolean holdsBoth(long[] there, long[] one, long[] other) {
-    for (int i = 0; i < there.length; i++) {
-      if (((there[i] | GUARD) - one[i] - other[i] & GUARD) != GUARD) {
-        return false;
-      }
+  /** How many kinds have room in a packed inventory, some of them perhaps unused. */
+  static int kinds(long[] packed) {
+    return packed.length * FIELDS;
+  }
+
+  /** How many there are of one kind. */
+  static int of(long[] packed, int kind) {
+    return (int) (packed[kind / FIELDS] >>> (BITS * (kind % FIELDS))) & 0xffff;
+  }
+
+  /** Writes out how many there are of each kind. */
+  static void unpack(long[] packed, int[] counts) {
+    for (int kind = 0; kind < kinds(packed); kind++) {
+      counts[kind] = of(packed, kind);
     }
-    return true;
   }
 
   /** What is left after a use that fits. */
@@ -62,20 +69,36 @@ final class Inventory {
     long[] least = uses[0].clone();
     for (long[] use : uses) {
       for (int i = 0; i < least.length; i++) {
-        // 0xffff in each field where the least so far is the greater.
-        long smaller = (((use[i] | GUARD) - least[i] & GUARD) ^ GUARD) >>> (BITS - 1);
-        long mask = smaller * ((1L << BITS) - 1);
+        long mask = less(use[i], least[i]);
         least[i] = (least[i] & ~mask) | (use[i] & mask);
       }
     }
     return least;
   }
 
+  /** The most of each kind. */
+  static long[] most(long[][] uses) {
+    long[] most = uses[0].clone();
+    for (long[] use : uses) {
+      for (int i = 0; i < most.length; i++) {
+        long mask = less(most[i], use[i]);
+        most[i] = (most[i] & ~mask) | (use[i] & mask);
+      }
+    }
+    return most;
+  }
+
+  /** All bits of each field where the first is less than the second. */
+  private static long less(long first, long second) {
+    long smaller = ((((first | GUARD) - second) & GUARD) ^ GUARD) >>> (BITS - 1);
+    return smaller * ((1L << BITS) - 1);
+  }
+
   /** What a use costs. */
   static double cost(long[] use, double[] price) {
     double cost = 0;
     for (int i = 0; i < price.length; i++) {
-      cost += price[i] * (use[i / FIELDS] >>> (BITS * (i % FIELDS)) & 0xffff);
+      cost += price[i] * of(use, i);
     }
     return cost;
   }

@@ -1,23 +1,37 @@
 package io.pitchwatch.levelling;
 
 import io.pitchwatch.levelling.Choices.Choice;
+import io.pitchwatch.levelling.Choices.Range;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Joins choices, one for each axle, to the best combination of so many pieces. The bound, the twist
- * and the shares of stiffness leave each axle a narrow range of turns, found by bisection in the
- * sorted choices; inside one number of pieces the order of preference is the order of leans, so
- * each find brings the bound down.
+ * and the shares of stiffness leave each axle a narrow range of turns, pitch and droop one of mean
+ * lifts; the axle with the fewest choices comes first, so that the longest list is only asked for
+ * what fits. Inside one number of pieces the order of preference is the order of leans, so each
+ * find brings the bound down.
  */
 final class Join {
+
+  /** Rounding must never leave out what lies on a limit. */
+  private static final double ROUNDING_MM = 1e-6;
 
   private final Stance stance;
   private final Question question;
   private final Bound bound;
   private final long[] onBoard;
-  private final double[] shareAfter;
+
+  /** Axles as they are chosen for; the arrays of steps go by places in this. */
+  private int[] order = {};
+
   private final int[] chosen;
-  private final double[] meanMm;
+
+  /** By axle, what was chosen; or what there is to choose from, before it is. */
+  private final double[] fromMm;
+
+  private final double[] toMm;
   private final double[] roomFromRad;
   private final double[] roomToRad;
   private final long[][] left;
@@ -35,15 +49,12 @@ final class Join {
     this.question = question;
     this.bound = bound;
     this.onBoard = onBoard;
-    shareAfter = new double[stance.axles];
     chosen = new int[stance.axles];
-    meanMm = new double[stance.axles];
+    fromMm = new double[stance.axles];
+    toMm = new double[stance.axles];
     roomFromRad = new double[stance.axles + 1];
     roomToRad = new double[stance.axles + 1];
     left = new long[stance.axles + 1][onBoard.length];
-    for (int k = stance.axles - 2; k >= 0; k--) {
-      shareAfter[k] = shareAfter[k + 1] + stance.share[k + 1];
-    }
   }
 
   /** From now on the axles turn within this reach. */
@@ -74,9 +85,25 @@ final class Join {
   /** Tries all combinations of these choices of each axle. */
   void join(Choices[] choices) {
     level = choices;
-    if (mayReach() && leaveTheLeast()) {
-      choose(0, 0);
+    if (mayReach()) {
+      order =
+          IntStream.range(0, level.length)
+              .boxed()
+              .sorted(Comparator.comparingInt(k -> level[k].count))
+              .mapToInt(Integer::intValue)
+              .toArray();
+      for (int k = 0; k < level.length; k++) {
+        leaveOpen(k);
+      }
+      if (leaveTheLeast()) {
+        choose(0, 0);
+      }
     }
+  }
+
+  private void leaveOpen(int k) {
+    fromMm[k] = level[k].leastMeanMm;
+    toMm[k] = level[k].mostMeanMm;
   }
 
   /** Whether what was taken could do at all. */
@@ -99,51 +126,97 @@ final class Join {
   /** What is on board less the least that all axles but the first take; whether it suffices. */
   private boolean leaveTheLeast() {
     System.arraycopy(onBoard, 0, left[0], 0, onBoard.length);
-    for (int k = level.length - 1; k >= 0; k--) {
-      if (!Inventory.holds(left[0], level[k].leastUse)) {
+    for (int step = level.length - 1; step >= 0; step--) {
+      long[] least = level[order[step]].leastUse;
+      if (!Inventory.holds(left[0], least)) {
         return false;
       }
-      if (k > 0) {
-        Inventory.take(left[0], level[k].leastUse, left[0]);
+      if (step > 0) {
+        Inventory.take(left[0], least, left[0]);
       }
     }
     return true;
   }
 
-  /** Chooses for axle k, given what the axles before it turn together. */
-  private void choose(int k, double turnedRad) {
-    Choices choices = level[k];
-    double share = stance.share[k];
+  /** Chooses for the next axle, given what those before it turn together. */
+  private void choose(int step, double turnedRad) {
+    int k = order[step];
     double missing = question.rollRad() - turnedRad;
-    double reach = shareAfter[k];
-    double fromRad =
-        Math.max(roomFromRad[k], (missing - bound.mostRad() - reach * roomToRad[k]) / share);
-    for (int i = choices.from(fromRad); i < choices.count; i++) {
-      double turn = choices.turnRad[i];
-      // The bound may have come down since the last choice.
-      if (turn > roomToRad[k]
-          || share * turn > missing + bound.mostRad() - reach * roomFromRad[k]) {
-        return;
-      }
-      if (!Inventory.holds(left[k], choices.use[i])) {
-        continue;
-      }
-      chosen[k] = i;
-      meanMm[k] = choices.meanMm[i];
-      if (k == level.length - 1) {
-        finish(turnedRad + share * turn);
+    double fromRad = (missing - bound.mostRad() - mostAfter(step)) / stance.share[k];
+    double toRad = (missing + bound.mostRad() - leastAfter(step)) / stance.share[k];
+    level[k].visit(
+        left[step],
+        new Range(Math.max(roomFromRad[step], fromRad), Math.min(roomToRad[step], toRad)),
+        meanMm(k),
+        i -> choose(step, turnedRad, i));
+    leaveOpen(k);
+  }
+
+  /** The most that the axles after this step turn the body. */
+  private double mostAfter(int step) {
+    double sum = 0;
+    for (int later = step + 1; later < level.length; later++) {
+      int k = order[later];
+      sum += stance.share[k] * Math.min(roomToRad[step], level[k].mostTurnRad());
+    }
+    return sum;
+  }
+
+  private double leastAfter(int step) {
+    double sum = 0;
+    for (int later = step + 1; later < level.length; later++) {
+      int k = order[later];
+      sum += stance.share[k] * Math.max(roomFromRad[step], level[k].leastTurnRad());
+    }
+    return sum;
+  }
+
+  /** Takes one choice; whether the next one, which turns further, may do as well. */
+  private boolean choose(int step, double turnedRad, int choice) {
+    int k = order[step];
+    double turnRad = level[k].turnRad[choice];
+    double together = turnedRad + stance.share[k] * turnRad;
+    // The bound may have come down since the last choice.
+    if (together + leastAfter(step) > question.rollRad() + bound.mostRad()) {
+      return false;
+    }
+    chosen[k] = choice;
+    fromMm[k] = level[k].meanMm[choice];
+    toMm[k] = fromMm[k];
+    if (step == level.length - 1) {
+      finish(together);
+      return true;
+    }
+    roomFromRad[step + 1] = Math.max(roomFromRad[step], turnRad - question.twistRad());
+    roomToRad[step + 1] = Math.min(roomToRad[step], turnRad + question.twistRad());
+    long[] spared = level[order[step + 1]].leastUse;
+    Inventory.give(left[step], level[k].use[choice], spared, left[step + 1]);
+    choose(step + 1, together);
+    return true;
+  }
+
+  /** What mean lifts of an axle the pitch and the droop leave, given those of the others. */
+  private Range meanMm(int k) {
+    int last = level.length - 1;
+    double least = Double.NEGATIVE_INFINITY;
+    double most = Double.POSITIVE_INFINITY;
+    if (last > 0 && question.movesEnds()) {
+      if (k == 0) {
+        least = fromMm[last] + bound.liftFromMm();
+        most = toMm[last] + bound.liftToMm();
+      } else if (k == last) {
+        least = fromMm[0] - bound.liftToMm();
+        most = toMm[0] - bound.liftFromMm();
       } else {
-        roomFromRad[k + 1] = Math.max(roomFromRad[k], turn - question.twistRad());
-        roomToRad[k + 1] = Math.min(roomToRad[k], turn + question.twistRad());
-        Inventory.give(left[k], choices.use[i], level[k + 1].leastUse, left[k + 1]);
-        choose(k + 1, turnedRad + share * turn);
+        least = bodyMm(k) - stance.droopMm[k];
       }
     }
+    return new Range(least - ROUNDING_MM, most + ROUNDING_MM);
   }
 
   private void finish(double turnedRad) {
     int last = level.length - 1;
-    double liftMm = meanMm[0] - meanMm[last];
+    double liftMm = fromMm[0] - fromMm[last];
     if (last > 0
         && (liftMm < bound.liftFromMm()
             || liftMm > bound.liftToMm()
@@ -151,7 +224,7 @@ final class Join {
       return;
     }
     double roll = question.rollRad() - turnedRad;
-    double pitch = question.pitchRad() - stance.pitchTurnRad(meanMm[0], meanMm[last]);
+    double pitch = question.pitchRad() - stance.pitchTurnRad(fromMm[0], fromMm[last]);
     double lean = question.lean(roll, pitch);
     if (lean > bound.mostRad()) {
       return;
@@ -184,15 +257,18 @@ final class Join {
 
   /** Whether an axle between the outer ones would hang from the body. */
   private boolean hangs() {
-    int last = level.length - 1;
-    for (int k = 1; k < last; k++) {
-      double along = (stance.xMm[0] - stance.xMm[k]) / stance.wheelbaseMm();
-      double bodyMm = meanMm[0] + along * (meanMm[last] - meanMm[0]);
-      if (bodyMm - meanMm[k] > stance.droopMm[k]) {
+    for (int k = 1; k < level.length - 1; k++) {
+      if (bodyMm(k) - fromMm[k] > stance.droopMm[k]) {
         return true;
       }
     }
     return false;
+  }
+
+  /** By how much, at the least, the outer axles lift the body over an axle between them. */
+  private double bodyMm(int k) {
+    double along = (stance.xMm[0] - stance.xMm[k]) / stance.wheelbaseMm();
+    return fromMm[0] + along * (fromMm[level.length - 1] - fromMm[0]);
   }
 
   private Choice[] choices() {

@@ -1,55 +1,107 @@
 package io.pitchwatch.levelling;
 
+import io.pitchwatch.levelling.Choices.Range;
 import io.pitchwatch.levelling.Prices.Budget;
-import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /** Stacks of equally many pieces by height ascending, with what each costs at several prices. */
 final class PricedStacks {
 
-  final List<Stack> stacks;
+  final int count;
+  final double[] heightMm;
 
-  /** By stack, then by price. */
-  final double[][] cost;
+  private final List<Stack> stacks;
+  private final Fitting fitting;
+  private final int[] limits;
+  private final long[] room;
+  private List<Budget> budgets = List.of();
 
-  /** The least at each price. */
-  final double[] least;
+  /** What the stacks cost, one after the other at the first price, then at the next. */
+  private double[] cost = {};
 
-  PricedStacks(List<Stack> stacks, List<Budget> budgets) {
+  private double[] least = {};
+
+  /** Stacks, at least one, without prices. */
+  PricedStacks(List<Stack> stacks) {
     this.stacks = stacks;
-    cost = new double[stacks.size()][budgets.size()];
-    least = new double[budgets.size()];
-    Arrays.fill(least, Double.POSITIVE_INFINITY);
-    for (int i = 0; i < cost.length; i++) {
-      for (int p = 0; p < least.length; p++) {
-        cost[i][p] = Inventory.cost(stacks.get(i).use(), budgets.get(p).price());
-        least[p] = Math.min(least[p], cost[i][p]);
+    count = stacks.size();
+    heightMm = stacks.stream().mapToDouble(Stack::heightMm).toArray();
+    long[][] uses = stacks.stream().map(Stack::use).toArray(long[][]::new);
+    room = new long[uses[0].length];
+    limits = new int[Inventory.kinds(room)];
+    fitting = Fitting.of(uses);
+  }
+
+  /** From now on they cost as in these budgets. */
+  void price(List<Budget> at) {
+    if (at == budgets) {
+      return;
+    }
+    budgets = at;
+    cost = new double[at.size() * count];
+    least = new double[at.size()];
+    for (int p = 0; p < least.length; p++) {
+      least[p] = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < count; i++) {
+        double each = Inventory.cost(stacks.get(i).use(), at.get(p).price());
+        cost[p * count + i] = each;
+        least[p] = Math.min(least[p], each);
       }
     }
   }
 
-  /** Index of the first that is at least so tall. */
-  int from(double leastMm) {
-    int low = 0;
-    int high = stacks.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (stacks.get(middle).heightMm() < leastMm) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+  Stack get(int i) {
+    return stacks.get(i);
   }
 
-  /** Whether costs leave nothing below zero. */
-  static boolean isAffordable(double[] cost, double[] leftover) {
-    for (int p = 0; p < cost.length; p++) {
-      if (cost[p] > leftover[p]) {
+  /**
+   * What one stack leaves of the budgets.
+   *
+   * @param i the stack
+   * @param leftover is written here, by price
+   */
+  void leave(int i, double[] leftover) {
+    for (int p = 0; p < leftover.length; p++) {
+      leftover[p] = budgets.get(p).most() - cost[p * count + i];
+    }
+  }
+
+  /** Whether any stack could be afforded out of these leftovers. */
+  boolean anyAffordable(double[] leftover) {
+    for (int p = 0; p < leftover.length; p++) {
+      if (least[p] > leftover[p]) {
         return false;
       }
     }
     return true;
+  }
+
+  /** Whether one can. */
+  boolean isAffordable(int i, double[] leftover) {
+    for (int p = 0; p < leftover.length; p++) {
+      if (cost[p * count + i] > leftover[p]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Visits those that fit into what there is, by height.
+   *
+   * @param there pieces, packed
+   * @param taken of these, no more than there are
+   * @param tallMm least and most height
+   * @param visit says whether to go on
+   */
+  void visit(long[] there, long[] taken, Range tallMm, IntPredicate visit) {
+    int from = Sorted.from(heightMm, tallMm.from());
+    int to = Sorted.from(heightMm, Math.nextUp(tallMm.to()));
+    if (from < to) {
+      Inventory.take(there, taken, room);
+      Inventory.unpack(room, limits);
+      fitting.visit(limits, from, to, visit);
+    }
   }
 }

@@ -29,10 +29,9 @@ final class Prices {
    *
    * @param price of a piece, by kind
    * @param most that the axle may cost
-   * @param inAll that all axles may cost together
    */
   @SuppressWarnings("ArrayRecordComponent") // Nobody writes to it.
-  record Budget(double[] price, double most, double inAll) {}
+  record Budget(double[] price, double most) {}
 
   /** Somebody who needs pieces. */
   interface Need {
@@ -119,8 +118,7 @@ final class Prices {
       sum += cost[k];
     }
     for (int k = 0; k < cost.length; k++) {
-      double inAll = worth(price) * (1 + SLACK);
-      all.get(k).add(new Budget(price, inAll - (sum - cost[k]), inAll));
+      all.get(k).add(new Budget(price, worth(price) * (1 + SLACK) - (sum - cost[k])));
     }
   }
 }

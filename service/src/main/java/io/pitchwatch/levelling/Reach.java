@@ -190,28 +190,4 @@ final class Reach {
       fromMm[k] = Math.max(fromMm[k], bodyMm - stance.droopMm[k] - SLACK_MM);
     }
   }
-
-  /** The least that axle j turns in a plan in which axle k turns by an angle. */
-  double leastTurnRad(int j, int k, double turnRad) {
-    double twist = terms.twistRad() + SLACK_RAD;
-    double missing = terms.rollRad() - wish.boundRad() - SLACK_RAD - stance.share[k] * turnRad;
-    for (int i = 0; i < stance.axles; i++) {
-      if (i != j && i != k) {
-        missing -= stance.share[i] * Math.min(toRad[i], turnRad + twist);
-      }
-    }
-    return Math.max(Math.max(fromRad[j], turnRad - twist), missing / stance.share[j]);
-  }
-
-  /** The least mean lift of axle j in a plan in which axle k has a mean lift. */
-  double leastMeanMm(int j, int k, double meanMm) {
-    int last = stance.axles - 1;
-    if (terms.ends() && k == 0 && j == last) {
-      return Math.max(fromMm[j], meanMm - wish.liftToMm() - SLACK_MM);
-    }
-    if (terms.ends() && k == last && j == 0) {
-      return Math.max(fromMm[j], meanMm + wish.liftFromMm() - SLACK_MM);
-    }
-    return fromMm[j];
-  }
 }

@@ -1,9 +1,10 @@
 package io.pitchwatch.levelling;
 
-import io.pitchwatch.levelling.AxleChoices.Range;
+import io.pitchwatch.levelling.Choices.Range;
 import io.pitchwatch.levelling.Prices.Budget;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +17,9 @@ import org.jspecify.annotations.Nullable;
  * and less than none there is not.
  */
 final class Search {
+
+  /** So many stacks and choices take longer than a guess. */
+  private static final int LARGE = 4000;
 
   private final AxleChoices[] axles;
   private final Question question;
@@ -42,10 +46,17 @@ final class Search {
    * The best combination, or null if there is none.
    *
    * @param mostPieces more than can be laid in any way
+   * @param guess asked at most once, if the search grows large: a combination that may not be the
+   *     best, or null; what is worse than that need not be looked at
    */
-  @Nullable Find run(int mostPieces) {
+  @Nullable Find run(int mostPieces, Supplier<@Nullable Find> guess) {
     Find best = null;
+    boolean guessed = false;
     for (int n = 0; n <= mostPieces; n++) {
+      if (!guessed && Arrays.stream(axles).mapToInt(AxleChoices::size).sum() > LARGE) {
+        guessed = true;
+        noWorseThan(guess.get());
+      }
       if (!narrow()) {
         return best;
       }
@@ -64,6 +75,13 @@ final class Search {
       }
     }
     return best;
+  }
+
+  private void noWorseThan(@Nullable Find guess) {
+    if (guess != null) {
+      long excess = Excess.hundredths(guess.leanRad(), question.toleranceRad());
+      bound.lower(Excess.leanBelowRad(excess + 1, question.toleranceRad()));
+    }
   }
 
   /** What the bound leaves to each axle; whether it leaves anything. */
@@ -91,23 +109,9 @@ final class Search {
           return false;
         }
       }
-      int chooser = k;
-      axles[k].afford(budgets.get(k), (p, turn, mean) -> othersCost(chooser, p, turn, mean));
+      axles[k].afford(budgets.get(k));
     }
     return true;
-  }
-
-  /** The least that the axles but one cost, given what that one does. */
-  private double othersCost(int k, int price, double turnRad, double meanMm) {
-    double cost = 0;
-    for (int j = 0; j < axles.length; j++) {
-      if (j != k) {
-        cost +=
-            axles[j].leastCost(
-                price, reach.leastTurnRad(j, k, turnRad), reach.leastMeanMm(j, k, meanMm));
-      }
-    }
-    return cost;
   }
 
   /** Finds the fewest pieces each axle could have; whether that many are enough for all. */

@@ -8,6 +8,7 @@ import io.pitchwatch.coach.Piece;
 import io.pitchwatch.coach.PieceKind;
 import io.pitchwatch.levelling.Choices.Choice;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -58,14 +59,6 @@ final class WheelPlanner {
    * @return empty only if nothing is accepted
    */
   Optional<WheelPlan> plan(Task task, PitchRange remains, Predicate<WheelPlan> accept) {
-    int[] counts = counts(task);
-    long[] onBoard = Inventory.pack(counts);
-    AxleChoices[] axles = new AxleChoices[stance.axles];
-    for (int k = 0; k < axles.length; k++) {
-      Stacks stacks =
-          new Stacks(kinds(coach.axles().get(k), counts), counts, limits(), !asksGround());
-      axles[k] = new AxleChoices(stacks, onBoard, stance.trackMm[k], groundMm, both(task, k));
-    }
     Question question =
         new Question(
             lean.rollRad(),
@@ -76,12 +69,23 @@ final class WheelPlanner {
             remains.fromRad(),
             remains.toRad(),
             find -> accept.test(plan(find)));
-    int most = 0;
-    for (int count : counts) {
-      most += count;
-    }
-    Find find = new Search(stance, axles, onBoard, prices(counts), question).run(most);
+    int most = Arrays.stream(counts(task)).sum();
+    Find find =
+        search(task, false, question)
+            .run(most, () -> search(task, true, question).run(most, () -> null));
     return Optional.ofNullable(find).map(this::plan);
+  }
+
+  /** A search for the best, or a rough one that looks at few stacks of each height. */
+  private Search search(Task task, boolean rough, Question question) {
+    int[] counts = counts(task);
+    long[] onBoard = Inventory.pack(counts);
+    AxleChoices[] axles = new AxleChoices[stance.axles];
+    for (int k = 0; k < axles.length; k++) {
+      Stacks stacks = new Stacks(kinds(coach.axles().get(k), counts), counts, terms(rough));
+      axles[k] = new AxleChoices(stacks, onBoard, stance.trackMm[k], groundMm, both(task, k));
+    }
+    return new Search(stance, axles, onBoard, prices(counts), question);
   }
 
   private Prices prices(int[] counts) {
@@ -131,10 +135,12 @@ final class WheelPlanner {
     return counts;
   }
 
-  private Stacks.Limits limits() {
-    return new Stacks.Limits(
+  private Stacks.Terms terms(boolean rough) {
+    return new Stacks.Terms(
         (long) Math.floor(coach.levelling().stepMm() * Kind.NM_PER_MM + 0.5),
-        (long) Math.floor(coach.levelling().stackMm() * Kind.NM_PER_MM + 0.5));
+        (long) Math.floor(coach.levelling().stackMm() * Kind.NM_PER_MM + 0.5),
+        !asksGround(),
+        rough);
   }
 
   private List<Kind> kinds(Axle axle, int[] counts) {
@@ -144,7 +150,7 @@ final class WheelPlanner {
       Kind kind = Kind.of(i, piece, axle, mayBeLowest(i, piece.kind()));
       if (Kind.carries(piece, axle)
           && counts[i] >= kind.abreast()
-          && kind.thicknessNm() <= Math.min(limits().stepNm(), limits().stackNm())) {
+          && kind.thicknessNm() <= Math.min(terms(true).stepNm(), terms(true).stackNm())) {
         kinds.add(kind);
       }
     }
