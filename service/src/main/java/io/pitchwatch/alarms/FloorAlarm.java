@@ -29,9 +29,7 @@ final class FloorAlarm implements AlarmSource {
 
   @Override
   public double excess(Situation situation) {
-    Lean lean = situation.lean();
-    double leanRad = Math.max(Math.abs(lean.rollRad()), Math.abs(lean.pitchRad()));
-    return leanRad - situation.toleranceRad() - situation.leanDoubtRad();
+    return situation.lean().largestRad() - situation.toleranceRad() - situation.leanDoubtRad();
   }
 
   @Override

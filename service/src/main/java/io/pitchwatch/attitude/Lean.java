@@ -31,6 +31,11 @@ public record Lean(double rollRad, double pitchRad) {
     return new Lean(rollRad - other.rollRad, pitchRad - other.pitchRad);
   }
 
+  /** Size of the larger of the two angles, radians; NaN when not known. */
+  public double largestRad() {
+    return Math.max(Math.abs(rollRad), Math.abs(pitchRad));
+  }
+
   /** Roll in degrees; positive: the right side is low. */
   public double rollDeg() {
     return Math.toDegrees(rollRad);

@@ -39,7 +39,7 @@ public final class Judgement {
         return Verdict.OUTSIDE;
       }
     }
-    if (Math.max(Math.abs(lean.rollRad()), Math.abs(lean.pitchRad())) <= toleranceRad) {
+    if (lean.largestRad() <= toleranceRad) {
       return Verdict.GOOD;
     }
     boolean outside = fridges.isEmpty() && FridgeLimits.marginRad(COMMON_PRACTICE, lean) < 0;

@@ -102,15 +102,15 @@ final class SiteLog {
     Lean lean = report.floor().lean();
     SiteVisit now = taken(with(open, report, 0, settled(open, lean)), report);
     if (!open.found().isKnown()) {
-      now = leans(now, lean, now.levelled(), now.settled());
+      now = now.leaning(lean, now.levelled(), now.settled());
     }
     if (report.phase() == Phase.PARKED && !open.levelled().isKnown()) {
-      now = leans(now, now.found(), lean, new Lean(0, 0));
+      now = now.leaning(now.found(), lean, Lean.LEVEL);
     }
     boolean grown =
         now.settled().isKnown()
             && (!open.settled().isKnown()
-                || apart(now.settled(), open.settled()) >= WORTH_WRITING_RAD);
+                || now.settled().minus(open.settled()).largestRad() >= WORTH_WRITING_RAD);
     SiteVisit likeBefore = grown ? now : with(now, report, 0, open.settled());
     if (!likeBefore.equals(open)) {
       keep(likeBefore);
@@ -122,24 +122,9 @@ final class SiteLog {
     return !since.isKnown() ? UNKNOWN : now.minus(since);
   }
 
-  private static double apart(Lean one, Lean other) {
-    return Math.max(
-        Math.abs(one.rollRad() - other.rollRad()), Math.abs(one.pitchRad() - other.pitchRad()));
-  }
-
   private static SiteVisit with(SiteVisit open, Report report, long ended, Lean settled) {
-    return new SiteVisit(
-        open.number(),
-        open.site(),
-        open.begunWallSeconds(),
-        ended,
-        report.stay(),
-        report.surface(),
-        open.found(),
-        open.levelled(),
-        settled,
-        open.laid(),
-        open.plan());
+    return open.staying(ended, report.stay(), report.surface())
+        .leaning(open.found(), open.levelled(), settled);
   }
 
   /**
@@ -152,33 +137,7 @@ final class SiteLog {
     if (open.levelled().isKnown() && !more) {
       return open;
     }
-    return new SiteVisit(
-        open.number(),
-        open.site(),
-        open.begunWallSeconds(),
-        open.endedWallSeconds(),
-        open.stay(),
-        open.surface(),
-        open.found(),
-        open.levelled(),
-        open.settled(),
-        laid(report),
-        planned(report).orElse(open.plan()));
-  }
-
-  private static SiteVisit leans(SiteVisit open, Lean found, Lean levelled, Lean settled) {
-    return new SiteVisit(
-        open.number(),
-        open.site(),
-        open.begunWallSeconds(),
-        open.endedWallSeconds(),
-        open.stay(),
-        open.surface(),
-        found,
-        levelled,
-        settled,
-        open.laid(),
-        open.plan());
+    return open.on(laid(report), planned(report).orElse(open.plan()));
   }
 
   private static String laid(Report report) {
@@ -203,20 +162,7 @@ final class SiteLog {
     if (report == null || report.phase() == Phase.UNDER_WAY) {
       return Optional.empty();
     }
-    SiteVisit open = visit == null ? begun(name, report) : visit;
-    SiteVisit named =
-        new SiteVisit(
-            open.number(),
-            name,
-            open.begunWallSeconds(),
-            open.endedWallSeconds(),
-            open.stay(),
-            open.surface(),
-            open.found(),
-            open.levelled(),
-            open.settled(),
-            open.laid(),
-            open.plan());
+    SiteVisit named = visit == null ? begun(name, report) : visit.named(name);
     visit = named;
     Written written = book.keep(named);
     tell();
@@ -227,7 +173,7 @@ final class SiteLog {
   void setUpAnew() {
     SiteVisit open = visit;
     if (open != null) {
-      visit = leans(open, open.found(), UNKNOWN, UNKNOWN);
+      visit = open.leaning(open.found(), UNKNOWN, UNKNOWN);
     }
   }
 

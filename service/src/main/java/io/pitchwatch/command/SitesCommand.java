@@ -4,7 +4,7 @@ import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.attitude.LeanText;
 import io.pitchwatch.coach.Words;
 import io.pitchwatch.mqtt.tree.SiteDocument;
-import io.pitchwatch.store.SiteArchive;
+import io.pitchwatch.store.KeptArchive;
 import io.pitchwatch.visit.SiteVisit;
 import java.io.PrintWriter;
 import java.time.Instant;
@@ -64,12 +64,12 @@ final class SitesCommand implements Callable<Integer> {
     if (place.isEmpty()) {
       return ExitCode.NOT_KNOWN;
     }
-    SiteArchive.Opening opening = SiteArchive.read(place.get().directory());
-    if (opening instanceof SiteArchive.Opening.Refused refused) {
+    KeptArchive.Opening opening = KeptArchive.read(place.get().directory());
+    if (opening instanceof KeptArchive.Opening.Refused refused) {
       err.println("sites: " + refused.why());
       return ExitCode.NOT_KNOWN;
     }
-    show(((SiteArchive.Opening.Read) opening).visits());
+    show(((KeptArchive.Opening.Read) opening).sites().visits());
     return ExitCode.GOOD;
   }
 
@@ -121,8 +121,7 @@ final class SitesCommand implements Callable<Integer> {
     if (!settled.isKnown()) {
       return "";
     }
-    boolean little =
-        Math.max(Math.abs(settled.rollRad()), Math.abs(settled.pitchRad())) < WORTH_SAYING_RAD;
+    boolean little = settled.largestRad() < WORTH_SAYING_RAD;
     return little ? "; did not sink" : "; sank: " + LeanText.of(settled);
   }
 

@@ -4,7 +4,6 @@ import io.pitchwatch.levelling.Choices.Choice;
 import io.pitchwatch.levelling.Choices.Range;
 import java.util.Comparator;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Joins choices, one for each axle, to the best combination of so many pieces. The bound, the twist
@@ -17,6 +16,9 @@ final class Join {
 
   /** Rounding must never leave out what lies on a limit. */
   private static final double ROUNDING_MM = 1e-6;
+
+  /** What comes of it. */
+  final BestFind best;
 
   private final Stance stance;
   private final Question question;
@@ -36,8 +38,6 @@ final class Join {
   private final double[] roomToRad;
   private final long[][] left;
   private Choices[] level = {};
-  private @Nullable Find fewer;
-  private @Nullable Find best;
 
   /**
    * For one search.
@@ -49,6 +49,7 @@ final class Join {
     this.question = question;
     this.bound = bound;
     this.onBoard = onBoard;
+    best = new BestFind(question);
     chosen = new int[stance.axles];
     fromMm = new double[stance.axles];
     toMm = new double[stance.axles];
@@ -65,21 +66,6 @@ final class Join {
       roomFromRad[0] = Math.max(roomFromRad[0], reach.fromRad[k] - question.twistRad());
       roomToRad[0] = Math.min(roomToRad[0], reach.toRad[k] + question.twistRad());
     }
-  }
-
-  /**
-   * Combinations of another number of pieces follow.
-   *
-   * @param ofFewer the best of fewer pieces; null if there is none
-   */
-  void begin(@Nullable Find ofFewer) {
-    fewer = ofFewer;
-    best = null;
-  }
-
-  /** The best since the last beginning; null if there is none. */
-  @Nullable Find best() {
-    return best;
   }
 
   /** Tries all combinations of these choices of each axle. */
@@ -233,26 +219,13 @@ final class Join {
     for (int k = 0; k <= last; k++) {
       tallest = Math.max(tallest, level[k].get(chosen[k]).tallestMm());
     }
-    if (isBetter(lean, tallest)) {
+    if (best.isWorseThan(lean, tallest)) {
       Find find = new Find(choices(), roll, pitch, lean, tallest);
       if (question.accept().test(find)) {
-        best = find;
+        best.set(find);
         bound.lower(lean);
       }
     }
-  }
-
-  private boolean isBetter(double lean, double tallestMm) {
-    return best == null
-        ? isWorthMorePieces(lean)
-        : lean < best.leanRad() - Bound.SAME_RAD
-            || (lean <= best.leanRad() + Bound.SAME_RAD && tallestMm < best.tallestMm());
-  }
-
-  private boolean isWorthMorePieces(double lean) {
-    return fewer == null
-        || Excess.hundredths(lean, question.toleranceRad())
-            < Excess.hundredths(fewer.leanRad(), question.toleranceRad());
   }
 
   /** Whether an axle between the outer ones would hang from the body. */

@@ -60,11 +60,11 @@ final class Search {
       if (!narrow()) {
         return best;
       }
-      join.begin(best);
+      join.best.begin(best);
       if (suffice(n)) {
         split(0, n);
       }
-      Find found = join.best();
+      Find found = join.best.get();
       if (found != null) {
         best = found;
         long excess = Excess.hundredths(found.leanRad(), question.toleranceRad());

@@ -11,7 +11,11 @@ import java.util.function.IntConsumer;
  */
 final class TimedFlights {
 
+  /** More than any flight is tall. */
+  private static final double PIECE_NM = 1e12;
+
   private final List<Flight> flights;
+  private final double[] ranks;
   private final long[][] use;
   private final boolean anyOnGround;
 
@@ -33,6 +37,7 @@ final class TimedFlights {
   TimedFlights(List<Flight> all, int times, int[] abreast, int[] counts, boolean anyOnGround) {
     this.flights = all.stream().filter(f -> f.isThere(times, abreast, counts)).toList();
     this.anyOnGround = anyOnGround;
+    ranks = flights.stream().mapToDouble(f -> rank(f.pieces(), f.heightNm())).toArray();
     use = flights.stream().map(f -> f.use(times, abreast)).toArray(long[][]::new);
     thinnestNm =
         flights.stream()
@@ -90,8 +95,8 @@ final class TimedFlights {
    * @param visit takes each
    */
   void visit(int pieces, long[] left, long roomNm, long mostNm, IntConsumer visit) {
-    int from = from(pieces, 0);
-    int to = from(pieces, mostNm + 1);
+    int from = Sorted.from(ranks, rank(pieces, 0));
+    int to = Sorted.from(ranks, rank(pieces, mostNm + 1));
     if (from < to) {
       Inventory.unpack(left, limits);
       limits[limits.length - 1] = thicker(roomNm) - 1;
@@ -106,19 +111,8 @@ final class TimedFlights {
     }
   }
 
-  /** The first flight of more pieces, or of as many and at least so tall. */
-  private int from(int pieces, long heightNm) {
-    int low = 0;
-    int high = flights.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      Flight flight = flights.get(middle);
-      if (flight.pieces() < pieces || (flight.pieces() == pieces && flight.heightNm() < heightNm)) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+  /** Ascends as the flights do: in their pieces, then in their heights. */
+  private static double rank(int pieces, long heightNm) {
+    return pieces * PIECE_NM + heightNm;
   }
 }

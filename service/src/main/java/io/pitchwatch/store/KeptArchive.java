@@ -13,8 +13,8 @@ public final class KeptArchive {
   /** What came of reading. */
   public sealed interface Opening {
 
-    /** It was read: a copy in memory. */
-    record Read(Kept kept) implements Opening {}
+    /** It was read: copies in memory, of all and of the book of visits. */
+    record Read(Kept kept, SiteBook sites) implements Opening {}
 
     /** Why it was not, for people. */
     record Refused(String why) implements Opening {}
@@ -30,33 +30,23 @@ public final class KeptArchive {
     if (!Files.isRegularFile(file)) {
       return new Opening.Refused("no store in " + directory + ": " + file + " is not there");
     }
+    NativeLibrary.useIfIn(file.resolveSibling(Store.NATIVE));
     KeptFile copy = KeptFile.inMemory();
-    try {
-      eachSound(directory, row -> copy.set(row.topic(), row.name(), row.value()));
-      return new Opening.Read(new Kept(copy));
-    } catch (SQLException e) {
-      return new Opening.Refused(file + " cannot be read: " + Failure.of(e).words());
-    }
-  }
-
-  /** Gets a row whose checksum fits. */
-  interface Sink {
-    void accept(KeptFile.Row row);
-  }
-
-  /** Reads every sound row of the store in a directory. */
-  static void eachSound(Path directory, Sink sink) throws SQLException {
-    Path absolute = directory.toAbsolutePath();
-    NativeLibrary.useIfIn(absolute.resolve(Store.NATIVE));
-    try (Connection open = Sql.openToRead(absolute.resolve(Store.KEPT).toString())) {
+    try (Connection open = Sql.openToRead(file.toString())) {
       KeptFile.SCHEMA.check(open);
       KeptFile.eachRow(
           open,
           (row, sound) -> {
             if (sound) {
-              sink.accept(row);
+              copy.set(row.topic(), row.name(), row.value());
             }
           });
+      return new Opening.Read(new Kept(copy), new SiteBook(copy));
+    } catch (SQLException e) {
+      return new Opening.Refused(file + " cannot be read: " + Failure.of(e).words());
+    } finally {
+      // What was read stands in memory, and is not written again.
+      copy.abandon();
     }
   }
 }

@@ -3,7 +3,6 @@ package io.pitchwatch.store;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.visit.SiteVisit;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -49,14 +48,9 @@ public final class SiteBook {
     return file.remove(TOPIC, name(number));
   }
 
-  /** All visits in their order. */
+  /** All visits that can be read, in their order. */
   public List<SiteVisit> visits() {
-    return visits(file.all(TOPIC).values());
-  }
-
-  /** Those of the texts that can be read. */
-  static List<SiteVisit> visits(Collection<String> texts) {
-    return texts.stream()
+    return file.all(TOPIC).values().stream()
         .map(text -> Kept.decoded(text, SiteBook::visit))
         .flatMap(Optional::stream)
         .toList();

@@ -64,7 +64,7 @@ final class Advising {
   }
 
   private static boolean isPlannable(Lean lean) {
-    return Math.max(Math.abs(lean.rollRad()), Math.abs(lean.pitchRad())) <= Site.MOST_RAD;
+    return lean.largestRad() <= Site.MOST_RAD;
   }
 
   private String next(Planned made, Lean bare, FloorReading floor, Laid laid) {

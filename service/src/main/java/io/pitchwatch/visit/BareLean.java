@@ -70,14 +70,11 @@ final class BareLean {
     // The mean since the stop; the live figure still swings with the springs.
     Lean bare = reckonBack(floor.steady(), state.laid());
     Lean before = held;
-    if (before == null || apartRad(before, bare) > Math.max(fineRad, 2 * floor.randomRad())) {
+    if (before == null
+        || bare.minus(before).largestRad() > Math.max(fineRad, 2 * floor.randomRad())) {
       held = bare;
     }
     firm = steady;
-  }
-
-  private static double apartRad(Lean a, Lean b) {
-    return Math.max(Math.abs(a.rollRad() - b.rollRad()), Math.abs(a.pitchRad() - b.pitchRad()));
   }
 
   private Lean reckonBack(Lean lean, Laid laid) {

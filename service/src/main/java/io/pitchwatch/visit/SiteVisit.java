@@ -52,6 +52,70 @@ public record SiteVisit(
     check("plan", plan, LONGEST_TEXT);
   }
 
+  /** The same visit under another name. */
+  public SiteVisit named(String name) {
+    return new SiteVisit(
+        number,
+        name,
+        begunWallSeconds,
+        endedWallSeconds,
+        stay,
+        surface,
+        found,
+        levelled,
+        settled,
+        laid,
+        plan);
+  }
+
+  /** The same with another end, kind of stay and surface. */
+  public SiteVisit staying(long ended, Stay newStay, Surface newSurface) {
+    return new SiteVisit(
+        number,
+        site,
+        begunWallSeconds,
+        ended,
+        newStay,
+        newSurface,
+        found,
+        levelled,
+        settled,
+        laid,
+        plan);
+  }
+
+  /** The same with other leans. */
+  public SiteVisit leaning(Lean newFound, Lean newLevelled, Lean newSettled) {
+    return new SiteVisit(
+        number,
+        site,
+        begunWallSeconds,
+        endedWallSeconds,
+        stay,
+        surface,
+        newFound,
+        newLevelled,
+        newSettled,
+        laid,
+        plan);
+  }
+
+  /** The same with something else under the tyres, and planned. */
+  public SiteVisit on(String newLaid, String newPlan) {
+    return new SiteVisit(
+        number,
+        site,
+        begunWallSeconds,
+        endedWallSeconds,
+        stay,
+        surface,
+        found,
+        levelled,
+        settled,
+        newLaid,
+        newPlan);
+  }
+
   private static void check(String name, String text, int longest) {
     if (text.length() > longest) {
       throw new IllegalArgumentException(

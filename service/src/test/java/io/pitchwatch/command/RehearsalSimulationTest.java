@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.pitchwatch.mqtt.Schemas;
-import io.pitchwatch.store.SiteArchive;
+import io.pitchwatch.store.KeptArchive;
 import io.pitchwatch.visit.SiteVisit;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -133,9 +133,10 @@ class RehearsalSimulationTest {
     Path store = directory.resolve("kept");
     Played played = rehearse(file, "--store", store.toString());
     assertTrue(played.out().contains("its owner calls it Alder Bend"), played.out());
-    SiteArchive.Opening.Read read =
-        assertInstanceOf(SiteArchive.Opening.Read.class, SiteArchive.read(store));
-    assertEquals(List.of("Alder Bend"), read.visits().stream().map(SiteVisit::site).toList());
+    KeptArchive.Opening.Read read =
+        assertInstanceOf(KeptArchive.Opening.Read.class, KeptArchive.read(store));
+    assertEquals(
+        List.of("Alder Bend"), read.sites().visits().stream().map(SiteVisit::site).toList());
   }
 
   @Test
