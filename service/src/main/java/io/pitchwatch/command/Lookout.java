@@ -6,6 +6,7 @@ import io.pitchwatch.mqtt.LinkClock;
 import io.pitchwatch.mqtt.tree.Commands;
 import io.pitchwatch.store.Store;
 import io.pitchwatch.store.Trouble;
+import io.pitchwatch.visit.Planned;
 import io.pitchwatch.visit.VisitState;
 import io.pitchwatch.visit.Watchkeeper;
 import java.time.temporal.ChronoUnit;
@@ -75,7 +76,7 @@ final class Lookout implements AutoCloseable {
             clock.nanos(),
             nanos -> clock.wall().apply(nanos).truncatedTo(ChronoUnit.SECONDS).toString(),
             audience::say);
-    plans = new PlanDesk(keeper, around.planner(), inbox);
+    plans = new PlanDesk(keeper, Planned::of, around.planner(), audience::say);
     drifts = new DriftBook(posts, keeper, store.kept(), clock);
     Outlet outlet = new Outlet(watch, chronicle, audience);
     rounds = new Rounds(sensors, keeper, outlet.andThen(report -> drifts.round(report.atNanos())));

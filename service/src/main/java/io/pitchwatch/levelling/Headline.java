@@ -34,13 +34,18 @@ public final class Headline {
     if (!plan.wheels().wheels().isEmpty()) {
       parts.add(wheels());
     }
-    if (!plan.jacks().isEmpty()) {
+    boolean steadies = !plan.jacks().isEmpty() && NextStep.jacksOnlySteady(plan);
+    if (!plan.jacks().isEmpty() && !steadies) {
       parts.add(jacks());
     }
     if (parts.isEmpty()) {
+      String contact = steadies ? ", jacks to contact only" : "";
       return plan.verdict() == PlanVerdict.GOOD
-          ? "Level enough as it stands: nothing to lay"
+          ? "Level enough as it stands: nothing to lay" + contact
           : "Nothing on board brings this floor nearer to level" + better();
+    }
+    if (steadies) {
+      parts.add("jacks to contact only");
     }
     String joined = String.join("; then ", parts);
     String text = Character.toUpperCase(joined.charAt(0)) + joined.substring(1);

@@ -75,6 +75,12 @@ public final class NextStep {
     return Math.abs(rad - goalRad) <= Math.max(THERE_RAD, error);
   }
 
+  /** Whether the jacks of a plan have nothing to raise, and so only steady the coach. */
+  static boolean jacksOnlySteady(Plan plan) {
+    double leftRad = plan.wheels().after().pitchRad() - plan.after().pitchRad();
+    return Math.abs(leftRad) <= THERE_RAD;
+  }
+
   /** What is left of a climb, or how far it went past what was planned. */
   private String climbing(
       double leftRad, double wholeRad, String positive, String negative, double baseMm) {

@@ -15,9 +15,13 @@ final class Advising {
   private static final Advice WAITING =
       new Advice(Optional.empty(), "Waiting for the coach to stand still: then it is planned");
 
+  private static final Advice FAILED =
+      new Advice(Optional.empty(), "No plan could be worked out for this lean: see the log");
+
   private final Coach coach;
   private final BareLean bareLean;
   private @Nullable Site wanted;
+  private @Nullable Site unplannable;
   private @Nullable Planned planned;
 
   Advising(Coach coach) {
@@ -30,7 +34,9 @@ final class Advising {
     Site site = wanted;
     Planned done = planned;
     boolean isDone = done != null && done.plan().site().equals(site);
-    return site == null || isDone ? Optional.empty() : Optional.of(site);
+    return site == null || isDone || site.equals(unplannable)
+        ? Optional.empty()
+        : Optional.of(site);
   }
 
   /** A plan is made; one that nobody wants any more is dropped. */
@@ -38,6 +44,11 @@ final class Advising {
     if (made.plan().site().equals(wanted)) {
       planned = made;
     }
+  }
+
+  /** No plan came of it; it is not asked for again until something about the site is another. */
+  void giveUp(Site site) {
+    unplannable = site;
   }
 
   /** What was planned rests on leans that count no longer. */
@@ -58,6 +69,9 @@ final class Advising {
     }
     if (made != null) {
       return new Advice(Optional.of(made), next(made, bare.get(), floor, state.laid()));
+    }
+    if (wanted != null && wanted.equals(unplannable)) {
+      return FAILED;
     }
     boolean waits = state.phase() != Phase.UNDER_WAY && (bare.isEmpty() || plannable.isPresent());
     return waits ? WAITING : Advice.NONE;

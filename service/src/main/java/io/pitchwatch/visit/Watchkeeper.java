@@ -126,6 +126,11 @@ public final class Watchkeeper {
     advising.take(made);
   }
 
+  /** A site that cannot be planned: it is not asked for again, and the driver is told. */
+  public void unplannable(Site failed) {
+    advising.giveUp(failed);
+  }
+
   /** Grows whenever an alarm changed, so that it is known when to keep them. */
   public int alarmChanges() {
     return alarming.changes();

@@ -1,6 +1,7 @@
 package io.pitchwatch.levelling;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.Coach;
@@ -22,7 +23,8 @@ class HeadlineTest {
   }
 
   private static String headline(List<JackMove> jacks, WheelStack... wheels) {
-    WheelPlan under = new WheelPlan(List.of(wheels), Lean.LEVEL, 0, 0, 0);
+    Lean leftToTheJacks = Lean.ofDegrees(0, jacks.isEmpty() ? 0 : -0.6);
+    WheelPlan under = new WheelPlan(List.of(wheels), leftToTheJacks, 0, 0, 0);
     Site site = HeronOnSite.site(HERON, 1.5, 0);
     return Headline.of(
         new Plan(site, under, jacks, Lean.LEVEL, PlanVerdict.GOOD, List.of(), List.of()));
@@ -55,6 +57,16 @@ class HeadlineTest {
   void jacksAloneBeginTheLine() {
     JackMove rear = new JackMove("rear", 2, 59, NONE, NONE, List.of(), List.of());
     assertEquals("Rear jacks +59 mm", headline(List.of(rear)));
+  }
+
+  @Test
+  void onALevelFloorTheJacksOnlyMakeContact() {
+    Plan level = LevelPlanner.planOnly(HeronOnSite.site(HERON, 0.02, -0.02));
+    assertEquals(
+        "Level enough as it stands: nothing to lay, jacks to contact only", Headline.of(level));
+    Plan wheelsOnly = LevelPlanner.planOnly(HeronOnSite.site(HERON, 1.5, 0.05));
+    String headline = Headline.of(wheelsOnly);
+    assertTrue(headline.endsWith("; then jacks to contact only"), headline);
   }
 
   @Test

@@ -15,7 +15,7 @@ public record BrokerAddress(String host, int port, boolean tls) {
   private static final int PLAIN_PORT = 1883;
   private static final int TLS_PORT = 8883;
   private static final String ALLOWED =
-      "; allowed is mqtt://host, mqtts://host, either with :port and nothing after it";
+      "; allowed are mqtt://host and mqtts://host, either with :port and nothing after it";
 
   /**
    * Reads an address of the form {@code mqtt://host:port} or {@code mqtts://host:port}.

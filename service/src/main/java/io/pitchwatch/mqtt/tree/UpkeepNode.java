@@ -89,7 +89,7 @@ public final class UpkeepNode implements CoachNode {
 
   private static Ruling zero(String payload, Commands commands) {
     if (!payload.equals("now")) {
-      return new Ruling.Refused("found " + Quoted.of(payload) + "; allowed is now");
+      return new Ruling.Refused(Quoted.noneOf(ZERO.choices(), payload));
     }
     commands.zero();
     return new Ruling.Accepted();
@@ -97,8 +97,7 @@ public final class UpkeepNode implements CoachNode {
 
   private Ruling care(Property property, String payload, Commands commands) {
     if (!property.choices().contains(payload)) {
-      return new Ruling.Refused(
-          "found " + Quoted.of(payload) + "; allowed is " + String.join(", ", property.choices()));
+      return new Ruling.Refused(Quoted.noneOf(property.choices(), payload));
     }
     String first = property.choices().get(0);
     boolean ofOne = named(property) && payload.startsWith(first + "-");

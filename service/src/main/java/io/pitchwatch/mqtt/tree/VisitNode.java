@@ -118,8 +118,7 @@ public final class VisitNode implements CoachNode {
   private static <T> Ruling choose(
       Property property, String payload, Optional<T> chosen, Consumer<T> command) {
     if (chosen.isEmpty()) {
-      return new Ruling.Refused(
-          "found " + Quoted.of(payload) + "; allowed are " + String.join(", ", property.choices()));
+      return new Ruling.Refused(Quoted.noneOf(property.choices(), payload));
     }
     command.accept(chosen.get());
     return new Ruling.Accepted();

@@ -91,14 +91,14 @@ class CommandsTest {
     assertEquals(List.of(entry), ledger.entries());
     Ruling.Refused refused = (Ruling.Refused) set(two, "calibrate", "start-roof");
     assertTrue(
-        refused.why().endsWith("allowed is start, accept, cancel, start-front, start-rear"),
+        refused.why().endsWith("allowed are start, accept, cancel, start-front, start-rear"),
         refused.why());
   }
 
   @Test
   void ofCareThatMakeNoSenseNameWhatIsAllowed() {
     Ruling.Refused refused = (Ruling.Refused) set(upkeep, "align", "sideways");
-    assertTrue(refused.why().endsWith("allowed is before, front-up, rear-up, cancel"));
+    assertTrue(refused.why().endsWith("allowed are before, front-up, rear-up, cancel"));
     assertEquals(List.of(), ledger.entries());
   }
 
