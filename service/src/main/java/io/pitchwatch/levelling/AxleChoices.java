@@ -18,6 +18,9 @@ final class AxleChoices implements Prices.Need {
   /** Rounding must never leave out what lies on a limit. */
   private static final double ROUNDING_MM = 1e-5;
 
+  /** A choice, also while it is gathered. */
+  private static final int CHOICE_WORDS = 16;
+
   private final Stacks stacks;
   private final long[] onBoard;
   private final double trackMm;
@@ -26,6 +29,7 @@ final class AxleChoices implements Prices.Need {
   private final List<Choices> byPieces = new ArrayList<>();
   private final Map<Integer, PricedStacks> priced = new HashMap<>();
   private final List<Integer> versions = new ArrayList<>();
+  private Allowance allowance = new Allowance(Long.MAX_VALUE);
   private List<Budget> budgets = List.of();
   private int version;
   private double lowRad;
@@ -50,6 +54,22 @@ final class AxleChoices implements Prices.Need {
     this.trackMm = trackMm;
     this.groundMm = groundMm;
     this.both = both;
+  }
+
+  /** From now on nothing is made beyond this allowance. */
+  void keepWithin(Allowance memory) {
+    allowance = memory;
+    stacks.keepWithin(memory);
+  }
+
+  /** Whether a few good ones will do. */
+  boolean isRough() {
+    return stacks.isRough();
+  }
+
+  /** Whether no flight was left out because there are too many. */
+  boolean hasAllFlights() {
+    return stacks.hasAllFlights();
   }
 
   /**
@@ -134,7 +154,9 @@ final class AxleChoices implements Prices.Need {
     while (byPieces.size() <= pieces) {
       int next = byPieces.size();
       Gathering gathering = both ? pairs(next) : singles(next);
-      byPieces.add(gathering.choices().only(this::isWanted));
+      Choices choices = gathering.choices().only(this::isWanted);
+      byPieces.add(choices);
+      allowance.take((long) choices.count * (CHOICE_WORDS + onBoard.length));
       versions.add(version);
     }
     if (versions.get(pieces) != version) {
@@ -168,7 +190,9 @@ final class AxleChoices implements Prices.Need {
   private Gathering pairs(int pieces) {
     Gathering pairs = new Gathering(trackMm, groundMm, onBoard.length);
     for (int n = 0; n <= pieces; n++) {
-      if (!stacks.ofPieces(n).isEmpty() && !stacks.ofPieces(pieces - n).isEmpty()) {
+      if (!stacks.ofPieces(n).isEmpty()
+          && !stacks.ofPieces(pieces - n).isEmpty()
+          && !allowance.isSpent()) {
         PricedStacks lefts = priced(n);
         PricedStacks rights = priced(pieces - n);
         boolean fewLefts = lefts.count <= rights.count;
@@ -190,7 +214,7 @@ final class AxleChoices implements Prices.Need {
     double leastApartMm = fewLefts ? lowMm : -highMm;
     double mostApartMm = fewLefts ? highMm : -lowMm;
     double[] leftover = new double[budgets.size()];
-    for (int i = 0; i < few.count; i++) {
+    for (int i = 0; i < few.count && !allowance.isSpent(); i++) {
       double oneMm = few.heightMm[i];
       double fromMm = Math.max(oneMm + leastApartMm, 2 * (groundMm + lowMeanMm) - oneMm);
       double toMm = Math.min(oneMm + mostApartMm, 2 * (groundMm + highMeanMm) - oneMm);
@@ -206,7 +230,7 @@ final class AxleChoices implements Prices.Need {
               if (many.isAffordable(j, leftover)) {
                 pairs.add(fewLefts ? one : many.get(j), fewLefts ? many.get(j) : one);
               }
-              return true;
+              return allowance.covers(pairs.words());
             });
       }
     }

@@ -12,4 +12,15 @@ import io.pitchwatch.levelling.Choices.Choice;
  * @param tallestMm height of the tallest stack
  */
 @SuppressWarnings("ArrayRecordComponent") // Millions are compared; nobody writes to it.
-record Find(Choice[] choices, double rollRad, double pitchRad, double leanRad, double tallestMm) {}
+record Find(Choice[] choices, double rollRad, double pitchRad, double leanRad, double tallestMm) {
+
+  /** Pieces taken in all, stairs included. */
+  int pieces() {
+    int pieces = 0;
+    for (Choice choice : choices) {
+      pieces += choice.right().pieces();
+      pieces += choice.left() == null ? 0 : choice.left().pieces();
+    }
+    return pieces;
+  }
+}

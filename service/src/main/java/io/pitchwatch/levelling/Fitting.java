@@ -49,6 +49,11 @@ final class Fitting {
     return fitting;
   }
 
+  /** Words of eight bytes that it takes in memory. */
+  int words() {
+    return bits.length + most.length + 8;
+  }
+
   /** Adds an item with these values, 0 or more, by column. */
   void add(int[] values) {
     int block = items / WORD * stride;

@@ -2,13 +2,18 @@ package io.pitchwatch.levelling;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * All flights that a station's kinds make: layers that together are no taller than one step. Of two
  * equally tall ones, one that takes no less of any kind is left out.
  */
 final class Flights {
+
+  /** More than any coach had in trials; beyond it the thinnest kinds are left out. */
+  private static final int MOST = 6000;
 
   private final List<Kind> kinds;
   private final int[] counts;
@@ -62,22 +67,53 @@ final class Flights {
     this.layers = new int[counts.length];
   }
 
-  /** The flights, by pieces ascending, and of as many by height. */
-  static List<Flight> of(List<Kind> kinds, int[] counts, long stepNm) {
-    Flights flights = new Flights(kinds, counts, stepNm);
-    flights.place(0, 0, 0);
-    flights.found.sort(Comparator.comparingInt(Flight::pieces).thenComparingLong(Flight::heightNm));
+  /**
+   * The flights of a station.
+   *
+   * @param list by pieces ascending, and of as many by height
+   * @param all whether none was left out that could matter
+   */
+  record Made(List<Flight> list, boolean all) {}
+
+  /** The flights of these kinds; where there are too many to compare, of the thicker ones. */
+  static Made of(List<Kind> kinds, int[] counts, long stepNm) {
+    List<Kind> some = kinds;
+    Flights flights = new Flights(some, counts, stepNm);
+    while (!flights.place(0, 0, 0)) {
+      some = withoutThinnest(some);
+      flights = new Flights(some, counts, stepNm);
+    }
+    return new Made(flights.undominated(), some.size() == kinds.size());
+  }
+
+  /** One kind less; something to lie on the ground remains. */
+  private static List<Kind> withoutThinnest(List<Kind> kinds) {
+    long lowest = kinds.stream().filter(Kind::lowest).count();
+    Kind thinnest =
+        kinds.stream()
+            .filter(kind -> !kind.lowest() || lowest > 1)
+            .min(Comparator.comparingLong(Kind::thicknessNm))
+            .orElseThrow();
+    return kinds.stream().filter(kind -> !kind.equals(thinnest)).toList();
+  }
+
+  private List<Flight> undominated() {
+    found.sort(Comparator.comparingInt(Flight::pieces).thenComparingLong(Flight::heightNm));
+    Map<Long, List<Flight>> byHeight = new HashMap<>();
     List<Flight> undominated = new ArrayList<>();
-    for (Flight flight : flights.found) {
-      if (undominated.stream().noneMatch(other -> flights.dominates(other, flight))) {
+    for (Flight flight : found) {
+      List<Flight> asTall = byHeight.computeIfAbsent(flight.heightNm(), h -> new ArrayList<>());
+      if (asTall.stream().noneMatch(other -> dominates(other, flight))) {
+        asTall.add(flight);
         undominated.add(flight);
       }
     }
     return undominated;
   }
 
+  /** Of two equally tall ones. */
   private boolean dominates(Flight a, Flight b) {
-    if (a.heightNm() != b.heightNm() || (b.lowest() && !a.lowest())) {
+    if (b.lowest() && !a.lowest()) {
       return false;
     }
     for (int i = 0; i < layers.length; i++) {
@@ -104,11 +140,12 @@ final class Flights {
     return new Flight(layers.clone(), heightNm, pieces, lowest, thinnestNm, thinnestAloftNm);
   }
 
-  private void place(int from, long heightNm, int pieces) {
+  /** Whether all were placed; false as soon as there are too many. */
+  private boolean place(int from, long heightNm, int pieces) {
     if (heightNm > 0) {
       found.add(flight(heightNm, pieces));
     }
-    for (int i = from; i < kinds.size(); i++) {
+    for (int i = from; i < kinds.size() && found.size() <= MOST; i++) {
       Kind kind = kinds.get(i);
       boolean onBoard = (layers[kind.index()] + 1) * kind.abreast() <= counts[kind.index()];
       if (onBoard && heightNm + kind.thicknessNm() <= stepNm) {
@@ -117,5 +154,6 @@ final class Flights {
         layers[kind.index()]--;
       }
     }
+    return found.size() <= MOST;
   }
 }

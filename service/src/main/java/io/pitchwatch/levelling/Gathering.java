@@ -72,6 +72,11 @@ final class Gathering {
     table[at] = ++count;
   }
 
+  /** Words of eight bytes that it takes in memory, also while it becomes choices. */
+  long words() {
+    return 2L * count * (key.length + 5);
+  }
+
   /** Where the key that starts somewhere is, or would be put. */
   private int slot(long[] there, int start) {
     long hash = 0;

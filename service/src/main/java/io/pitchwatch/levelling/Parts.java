@@ -10,12 +10,16 @@ final class Parts {
 
   private static final long ROUGHLY_NM = 1_000_000;
 
+  /** A stack, its place in lists, and what it costs at several prices. */
+  private static final int STACK_WORDS = 16;
+
   private final boolean rough;
   private final int[] most;
   private final List<List<Stack>> byPieces = new ArrayList<>();
   private final Map<Long, Fitting> byHeight = new HashMap<>();
   private final Map<Long, Double> costByHeight = new HashMap<>();
   private int count;
+  private int indexWords;
 
   /**
    * None so far.
@@ -47,12 +51,16 @@ final class Parts {
    *
    * @param part to be added
    * @param cost of it
+   * @return words of eight bytes that this takes in memory
    */
-  void add(Stack part, double cost) {
+  int add(Stack part, double cost) {
+    int words = indexWords;
     if (rough ? isCheapest(part, cost) : isUndominated(part)) {
       of(part.pieces()).add(part);
       count++;
+      return STACK_WORDS + part.use().length + indexWords - words;
     }
+    return 0;
   }
 
   private boolean isCheapest(Stack part, double cost) {
@@ -71,7 +79,9 @@ final class Parts {
     if (asTall.any(takes)) {
       return false;
     }
+    int before = asTall.words();
     asTall.add(takes);
+    indexWords += asTall.words() - before;
     return true;
   }
 }

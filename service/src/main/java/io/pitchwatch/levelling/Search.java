@@ -3,6 +3,7 @@ package io.pitchwatch.levelling;
 import io.pitchwatch.levelling.Choices.Range;
 import io.pitchwatch.levelling.Prices.Budget;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -15,11 +16,20 @@ import org.jspecify.annotations.Nullable;
  * less, so what was found so far bounds the lean that is still of interest. It ends at the first
  * number of pieces whose best lies inside the tolerance: the preference puts excess before pieces,
  * and less than none there is not.
+ *
+ * <p>Where so much is on board that the search would outgrow its memory, it ends with the best that
+ * was found till then, and that is no proof.
  */
 final class Search {
 
   /** So many stacks and choices take longer than a guess. */
   private static final int LARGE = 4000;
+
+  /** A quarter of the heap that the launcher gives; ten times what 40 pieces have ever needed. */
+  private static final long MEMORY_WORDS = 3_000_000;
+
+  /** A guess is asked for while the search it is for keeps what it has. */
+  private static final long GUESS_WORDS = 1_500_000;
 
   private final AxleChoices[] axles;
   private final Question question;
@@ -29,6 +39,7 @@ final class Search {
   private final Join join;
   private final Choices[] level;
   private final int[] least;
+  private final Allowance memory;
   private double pricedRad = Double.POSITIVE_INFINITY;
 
   Search(Stance stance, AxleChoices[] axles, long[] onBoard, Prices prices, Question question) {
@@ -40,6 +51,13 @@ final class Search {
     this.join = new Join(stance, question, bound, onBoard);
     this.level = new Choices[axles.length];
     this.least = new int[axles.length];
+    this.memory = new Allowance(axles[0].isRough() ? GUESS_WORDS : MEMORY_WORDS);
+    Arrays.stream(axles).forEach(axle -> axle.keepWithin(memory));
+  }
+
+  /** Whether what was found is the best for certain. */
+  boolean isProof() {
+    return !memory.isSpent() && Arrays.stream(axles).allMatch(AxleChoices::hasAllFlights);
   }
 
   /**
@@ -51,14 +69,16 @@ final class Search {
    */
   @Nullable Find run(int mostPieces, Supplier<@Nullable Find> guess) {
     Find best = null;
-    boolean guessed = false;
-    for (int n = 0; n <= mostPieces; n++) {
-      if (!guessed && Arrays.stream(axles).mapToInt(AxleChoices::size).sum() > LARGE) {
-        guessed = true;
-        noWorseThan(guess.get());
+    Find guessed = null;
+    boolean asked = false;
+    for (int n = 0; n <= mostPieces && !memory.isSpent(); n++) {
+      if (!asked && Arrays.stream(axles).mapToInt(AxleChoices::size).sum() > LARGE) {
+        asked = true;
+        guessed = guess.get();
+        noWorseThan(guessed);
       }
       if (!narrow()) {
-        return best;
+        return isProof() ? best : better(best, guessed);
       }
       join.best.begin(best);
       if (suffice(n)) {
@@ -69,12 +89,25 @@ final class Search {
         best = found;
         long excess = Excess.hundredths(found.leanRad(), question.toleranceRad());
         if (excess == 0) {
-          return best;
+          return isProof() ? best : better(best, guessed);
         }
         bound.lower(Excess.leanBelowRad(excess, question.toleranceRad()));
       }
     }
-    return best;
+    return isProof() ? best : better(best, asked ? guessed : guess.get());
+  }
+
+  /** Of two, by excess and pieces; null if there is none. */
+  private @Nullable Find better(@Nullable Find one, @Nullable Find other) {
+    if (one == null || other == null) {
+      return one == null ? other : one;
+    }
+    Comparator<Find> order =
+        Comparator.<Find>comparingLong(
+                find -> Excess.hundredths(find.leanRad(), question.toleranceRad()))
+            .thenComparingInt(Find::pieces)
+            .thenComparingDouble(Find::leanRad);
+    return order.compare(other, one) < 0 ? other : one;
   }
 
   private void noWorseThan(@Nullable Find guess) {

@@ -24,6 +24,7 @@ import java.util.List;
 final class Stacks {
 
   private final List<Flight> flights;
+  private final boolean allFlights;
   private final int[] counts;
   private final int[] abreast;
   private final long stepNm;
@@ -43,6 +44,7 @@ final class Stacks {
   private long highNm;
   private int made;
   private Spending spending;
+  private Allowance allowance = new Allowance(Long.MAX_VALUE);
 
   /**
    * What is asked of the stacks.
@@ -64,7 +66,9 @@ final class Stacks {
   Stacks(List<Kind> kinds, int[] counts, Terms terms) {
     this.stepNm = Math.min(terms.stepNm(), terms.stackNm());
     this.terms = terms;
-    this.flights = Flights.of(kinds, counts, stepNm);
+    Flights.Made made = Flights.of(kinds, counts, stepNm);
+    this.flights = made.list();
+    this.allFlights = made.all();
     this.counts = counts;
     this.abreast = new int[counts.length];
     kinds.forEach(kind -> abreast[kind.index()] = kind.abreast());
@@ -78,6 +82,21 @@ final class Stacks {
     this.spending =
         new Spending(List.of(), List.of(), new Stations(0, 0, 0, 0, 0, false), grounded());
     this.ground = new Stack(0, Inventory.pack(new int[counts.length]), 0, -1, null, null);
+  }
+
+  /** From now on nothing is made beyond this allowance. */
+  void keepWithin(Allowance memory) {
+    allowance = memory;
+  }
+
+  /** Whether a few good ones will do. */
+  boolean isRough() {
+    return terms.rough();
+  }
+
+  /** Whether no flight was left out because there are too many. */
+  boolean hasAllFlights() {
+    return allFlights;
   }
 
   /**
@@ -149,8 +168,8 @@ final class Stacks {
       for (int each = 1; times * each <= pieces; each++) {
         int left = pieces - times * each;
         List<Stack> parts = times == 1 ? bottom(left) : uppers.get(times - 2).of(left);
-        for (Stack above : parts) {
-          putUnder(above, each, times);
+        for (int i = 0; i < parts.size() && !allowance.isSpent(); i++) {
+          putUnder(parts.get(i), each, times);
         }
       }
     }
@@ -165,6 +184,7 @@ final class Stacks {
   private void putUnder(Stack above, int pieces, int times) {
     while (byTimes.size() < times) {
       byTimes.add(new TimedFlights(flights, byTimes.size() + 1, abreast, counts, anyOnGround));
+      allowance.take(byTimes.get(byTimes.size() - 1).words());
     }
     TimedFlights under = byTimes.get(times - 1);
     long[] left = new long[onBoard.length];
@@ -178,6 +198,9 @@ final class Stacks {
   }
 
   private void put(Flight flight, long[] takes, Stack above, int times) {
+    if (allowance.isSpent()) {
+      return;
+    }
     long heightNm = above.heightNm() + flight.heightNm();
     boolean packed = flight.thinnestNm() > above.roomNm();
     boolean maybeWhole =
@@ -192,7 +215,7 @@ final class Stacks {
     long roomNm = Math.max(above.roomNm(), stepNm - flight.heightNm());
     Stack stack = new Stack(heightNm, use, pieces, roomNm, flight, above);
     if (maybeWhole && spending.affords(use, stack.heightMm(), 0)) {
-      whole.add(stack, spending.cost(use));
+      allowance.take(whole.add(stack, spending.cost(use)));
     }
     if (!packed || !spending.affords(use, stack.heightMm(), times)) {
       return;
@@ -200,6 +223,6 @@ final class Stacks {
     while (uppers.size() < times) {
       uppers.add(parts());
     }
-    uppers.get(times - 1).add(stack, spending.cost(use));
+    allowance.take(uppers.get(times - 1).add(stack, spending.cost(use)));
   }
 }

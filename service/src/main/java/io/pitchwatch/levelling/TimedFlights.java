@@ -75,6 +75,11 @@ final class TimedFlights {
     return n;
   }
 
+  /** Words of eight bytes that it takes in memory. */
+  int words() {
+    return use.length * (8 + (use.length == 0 ? 0 : use[0].length)) + fitting.words();
+  }
+
   Flight get(int flight) {
     return flights.get(flight);
   }
