@@ -23,6 +23,7 @@ final class Remedies {
     if (plan.verdict() == PlanVerdict.GOOD) {
       return remedies;
     }
+    remedies.addAll(Unusable.remarks(plan.site()));
     missing(plan).ifPresent(remedies::add);
     headings.get().best().stream()
         .filter(heading -> heading.verdict().compareTo(plan.verdict()) < 0)

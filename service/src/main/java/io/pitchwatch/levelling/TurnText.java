@@ -16,6 +16,9 @@ public final class TurnText {
     StringBuilder text = new StringBuilder();
     text.append("The ground slopes ").append(AngleText.of(headings.slopeRad(), 1)).append("; now ");
     text.append(LeanText.of(headings.site().lean(), 2)).append("\n\nBest:\n");
+    if (headings.best().isEmpty()) {
+      text.append("  ").append(headings.headline()).append('\n');
+    }
     for (int i = 0; i < headings.best().size(); i++) {
       text.append("  ")
           .append(i + 1)

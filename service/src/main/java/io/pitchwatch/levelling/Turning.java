@@ -46,7 +46,8 @@ public final class Turning {
    * @param site where the coach stands now
    * @param slopeRad of the ground, 0 or more
    * @param all from −175 to 180 degrees
-   * @param best the best few, best first, at least 30 degrees apart
+   * @param best the best few with a plan, best first, at least 30 degrees apart; of level ground
+   *     one, for there all are the same
    */
   public record Headings(Site site, double slopeRad, List<Heading> all, List<Heading> best) {
 
@@ -54,6 +55,13 @@ public final class Turning {
     public Headings {
       all = List.copyOf(all);
       best = List.copyOf(best);
+    }
+
+    /** One sentence for people: the best heading, or that there is none. */
+    public String headline() {
+      return best.isEmpty()
+          ? "no heading on this slope has a safe plan: look for another spot"
+          : best.get(0).text();
     }
   }
 
@@ -71,9 +79,11 @@ public final class Turning {
     for (int deg = -180 + STEP_DEG; deg <= 180; deg += STEP_DEG) {
       all.add(heading(site, deg));
     }
+    double slopeRad = UpVector.of(site.lean()).totalRad();
     List<Heading> best = new ArrayList<>();
     List<Heading> sorted =
         all.stream()
+            .filter(heading -> heading.verdict() != PlanVerdict.MOVE)
             .sorted(
                 Comparator.comparing(Heading::verdict)
                     .thenComparingInt(Heading::pieces)
@@ -82,11 +92,12 @@ public final class Turning {
                     .thenComparingInt(Heading::turnDeg))
             .toList();
     for (Heading heading : sorted) {
-      if (best.size() < BEST && best.stream().allMatch(b -> apart(b, heading) >= APART_DEG)) {
+      if (best.size() < (isLevel(slopeRad) ? 1 : BEST)
+          && best.stream().allMatch(b -> apart(b, heading) >= APART_DEG)) {
         best.add(heading);
       }
     }
-    return new Headings(site, UpVector.of(site.lean()).totalRad(), all, best);
+    return new Headings(site, slopeRad, all, best);
   }
 
   private static int apart(Heading a, Heading b) {
@@ -96,6 +107,10 @@ public final class Turning {
 
   private static Heading heading(Site site, int deg) {
     Lean lean = turned(site.lean(), Math.toRadians(deg));
+    if (lean.largestRad() > Site.MOST_RAD) {
+      // Both angles of a slope that can be planned for may come together in one that cannot.
+      return new Heading(deg, lean, PlanVerdict.MOVE, 0, 0, words(deg, lean, PlanVerdict.MOVE, 0));
+    }
     Plan plan = LevelPlanner.planOnly(site.with(lean));
     double raiseMm = plan.jacks().stream().mapToDouble(JackMove::raiseMm).max().orElse(0);
     int pieces = plan.wheels().pieces();
@@ -116,7 +131,7 @@ public final class Turning {
                     + ", until ";
     String plan =
         switch (verdict) {
-          case GOOD -> pieces == 0 ? "nothing to lay" : pieces(pieces) + " to lay";
+          case GOOD -> pieces(pieces) + " to lay";
           case BEST_POSSIBLE -> pieces(pieces) + " to lay, and still not inside the tolerance";
           case MOVE -> "no safe plan";
         };
@@ -124,14 +139,22 @@ public final class Turning {
   }
 
   private static String pieces(int pieces) {
-    return pieces == 1 ? "1 piece" : pieces + " pieces";
+    return switch (pieces) {
+      case 0 -> "nothing";
+      case 1 -> "1 piece";
+      default -> pieces + " pieces";
+    };
+  }
+
+  private static boolean isLevel(double slopeRad) {
+    return Math.toDegrees(slopeRad) < 0.05;
   }
 
   /** Where the nose points on the slope. */
   static String nose(Lean lean) {
     UpVector up = UpVector.of(lean);
     double slopeRad = up.totalRad();
-    if (Math.toDegrees(slopeRad) < 0.05) {
+    if (isLevel(slopeRad)) {
       return "the ground is level";
     }
     // Seen from a nose that points down, up leans backwards: downhill is where up does not lean.

@@ -18,7 +18,7 @@ public final class TurnDocument {
           Json.deg(json, "slopeDeg", headings.slopeRad());
           Json.array(json, "headings", headings.all(), TurnDocument::heading);
           Json.array(json, "best", headings.best(), TurnDocument::advised);
-          json.writeStringField("headline", headings.best().get(0).text());
+          json.writeStringField("headline", headings.headline());
           Json.cautions(json);
         });
   }
