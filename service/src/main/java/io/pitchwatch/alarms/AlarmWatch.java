@@ -26,6 +26,7 @@ public final class AlarmWatch {
   private final List<Alarm> alarms = new ArrayList<>();
   private List<StandingAlarm> standing = List.of();
   private long writtenNanos;
+  private int piecesLaid;
   private boolean stale;
 
   /**
@@ -44,10 +45,12 @@ public final class AlarmWatch {
    *
    * @param situation all that alarms look at
    * @param nowNanos monotonic time, never before that of the last round
-   * @return all that stand, most urgent first; the same list until one changes or ten minutes are
-   *     over
+   * @return all that stand, most urgent first; the same list until one changes, a piece is
+   *     collected, or ten minutes are over
    */
   public List<StandingAlarm> round(Situation situation, long nowNanos) {
+    stale |= situation.piecesLaid() != piecesLaid;
+    piecesLaid = situation.piecesLaid();
     for (int i = 0; i < alarms.size(); i++) {
       AlarmSource source = sources.get(i);
       Alarm before = alarms.get(i);

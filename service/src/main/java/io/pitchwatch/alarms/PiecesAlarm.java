@@ -19,6 +19,12 @@ final class PiecesAlarm implements AlarmSource {
   @Override
   public AlarmText text(Situation situation) {
     int pieces = situation.piecesLaid();
+    if (pieces == 0) {
+      return new AlarmText(
+          "The coach moved with pieces still laid under its tyres",
+          "All of them are said to be collected since.",
+          "Count them; then say that you have seen this.");
+    }
     return new AlarmText(
         "The coach moves with pieces still laid under its tyres",
         pieces == 1

@@ -31,8 +31,9 @@ public final class NextStep {
    * @param errorRad its standard error, without what it shares with the lean that was planned for;
    *     NaN while it moves
    * @param laid whether pieces lie under the wheels, or ready in front of them
+   * @param wasUp whether it stood on them at the reading before
    */
-  public record Standing(Lean lean, double errorRad, boolean laid) {}
+  public record Standing(Lean lean, double errorRad, boolean laid, boolean wasUp) {}
 
   /**
    * The sentence.
@@ -43,6 +44,19 @@ public final class NextStep {
    */
   public static String of(Plan plan, Lean goal, Standing standing) {
     return new NextStep(plan, goal, standing).text();
+  }
+
+  /**
+   * Whether the wheels stand on what is laid. Whoever was told so is not sent on again by the
+   * reading's noise: it takes twice the distance from there to count as to go.
+   */
+  public static boolean isUp(Plan plan, Lean goal, Standing standing) {
+    return new NextStep(plan, goal, standing).isUp();
+  }
+
+  private boolean isUp() {
+    return standing.laid()
+        && reached(standing.lean().rollRad(), goal.rollRad(), plan.site().lean().rollRad());
   }
 
   private String text() {
@@ -58,7 +72,7 @@ public final class NextStep {
     if (toLay && !standing.laid()) {
       return "Lay the pieces in front of the wheels, say that they are laid, then drive on";
     }
-    if (standing.laid() && !near(standing.lean().rollRad(), goal.rollRad())) {
+    if (standing.laid() && !isUp()) {
       return climbing(
           standing.lean().rollRad() - goal.rollRad(),
           plan.site().lean().rollRad() - goal.rollRad(),
@@ -68,6 +82,14 @@ public final class NextStep {
     }
     String up = standing.laid() ? "Stop, you are up. " : "";
     return up + (plan.jacks().isEmpty() ? ends() : jacks());
+  }
+
+  /** Short of the goal one has to be near it; past it a floor that is level enough will do. */
+  private boolean reached(double rad, double goalRad, double startRad) {
+    boolean past = rad > goalRad != startRad > goalRad;
+    return near(rad, goalRad)
+        || (past && Math.abs(rad) <= plan.site().toleranceRad())
+        || (standing.wasUp() && Math.abs(rad - goalRad) <= 2 * THERE_RAD);
   }
 
   private boolean near(double rad, double goalRad) {
@@ -98,7 +120,7 @@ public final class NextStep {
   private String ends() {
     if (coach.axles().size() > 1
         && standing.laid()
-        && !near(standing.lean().pitchRad(), goal.pitchRad())) {
+        && !reached(standing.lean().pitchRad(), goal.pitchRad(), plan.site().lean().pitchRad())) {
       return climbing(
           standing.lean().pitchRad() - goal.pitchRad(),
           plan.site().lean().pitchRad() - goal.pitchRad(),
@@ -125,8 +147,10 @@ public final class NextStep {
     return "Next the jacks: " + mm + " to go on the " + low.id() + " pair";
   }
 
+  /** The track over which a lift of all wheels of one side turns the body as the axles' do. */
   private double trackMm() {
-    return coach.axles().stream().mapToDouble(Axle::trackMm).max().orElseThrow();
+    double whole = coach.axles().stream().mapToDouble(Axle::stiffness).sum();
+    return whole / coach.axles().stream().mapToDouble(a -> a.stiffness() / a.trackMm()).sum();
   }
 
   private double wheelbaseMm() {

@@ -24,6 +24,9 @@ final class Advising {
   private @Nullable Site unplannable;
   private @Nullable Planned planned;
 
+  /** What the wheels stand on since the last reading; null if they are on their way. */
+  private @Nullable Laid upOn;
+
   Advising(Coach coach) {
     this.coach = coach;
     this.bareLean = new BareLean(coach);
@@ -86,7 +89,11 @@ final class Advising {
     boolean moving = floor.state() == FloorState.MOVING;
     NextStep.Standing standing =
         new NextStep.Standing(
-            moving ? floor.live() : floor.lean(), floor.randomRad(), laid.pieces() > 0);
+            moving ? floor.live() : floor.lean(),
+            floor.randomRad(),
+            laid.pieces() > 0,
+            laid.equals(upOn));
+    upOn = NextStep.isUp(made.plan(), goal, standing) ? laid : null;
     return NextStep.of(made.plan(), goal, standing);
   }
 }

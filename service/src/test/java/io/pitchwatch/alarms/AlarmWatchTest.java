@@ -192,6 +192,20 @@ class AlarmWatchTest {
   }
 
   @Test
+  void piecesThatAreTickedOffAreCountedDownAtOnce() {
+    pieces = 3;
+    underWay = true;
+    round(watch);
+    pieces = 1;
+    assertTrue(round(watch).get(0).text().contains("1 piece has not been collected."));
+    pieces = 0;
+    String text = round(watch).get(0).text();
+    assertTrue(text.contains("All of them are said to be collected since."), text);
+    watch.acknowledge("pieces-left");
+    assertEquals(List.of(), round(watch));
+  }
+
+  @Test
   void oldZeroIsTold() {
     zeroAgeDays = 200;
     assertEquals("zero-old", rounds(61).get(0).id());

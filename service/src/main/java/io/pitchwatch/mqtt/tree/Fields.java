@@ -65,9 +65,13 @@ record Fields(String where, Map<String, Object> values) {
             + "."
             + name
             + " is "
-            + (found == null ? "missing" : Quoted.of(found.toString()))
+            + (found == null ? "missing" : Quoted.of(plain(found)))
             + "; it must be "
             + allowed);
+  }
+
+  private static String plain(Object found) {
+    return found instanceof Double number ? plain(number.doubleValue()) : found.toString();
   }
 
   private static String plain(double number) {
