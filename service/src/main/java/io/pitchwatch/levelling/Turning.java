@@ -35,10 +35,18 @@ public final class Turning {
    * @param verdict of the plan for it
    * @param pieces that plan lays
    * @param raiseMm most that it raises a pair of jacks past contact, millimetres; 0 without jacks
+   * @param outsideRad how far the floor stays outside the tolerance, radians; 0 inside, or without
+   *     a plan
    * @param text one sentence for people
    */
   public record Heading(
-      int turnDeg, Lean lean, PlanVerdict verdict, int pieces, double raiseMm, String text) {}
+      int turnDeg,
+      Lean lean,
+      PlanVerdict verdict,
+      int pieces,
+      double raiseMm,
+      double outsideRad,
+      String text) {}
 
   /**
    * All headings.
@@ -86,6 +94,7 @@ public final class Turning {
             .filter(heading -> heading.verdict() != PlanVerdict.MOVE)
             .sorted(
                 Comparator.comparing(Heading::verdict)
+                    .thenComparingLong(h -> Excess.hundredths(h.outsideRad(), 0))
                     .thenComparingInt(Heading::pieces)
                     .thenComparingDouble(h -> Math.rint(h.raiseMm()))
                     .thenComparingInt(h -> Math.abs(h.turnDeg()))
@@ -109,16 +118,18 @@ public final class Turning {
     Lean lean = turned(site.lean(), Math.toRadians(deg));
     if (lean.largestRad() > Site.MOST_RAD) {
       // Both angles of a slope that can be planned for may come together in one that cannot.
-      return new Heading(deg, lean, PlanVerdict.MOVE, 0, 0, words(deg, lean, PlanVerdict.MOVE, 0));
+      String text = words(deg, lean) + "no safe plan";
+      return new Heading(deg, lean, PlanVerdict.MOVE, 0, 0, 0, text);
     }
     Plan plan = LevelPlanner.planOnly(site.with(lean));
     double raiseMm = plan.jacks().stream().mapToDouble(JackMove::raiseMm).max().orElse(0);
-    int pieces = plan.wheels().pieces();
+    double outsideRad = Math.max(0, plan.after().largestRad() - site.toleranceRad());
+    String text = words(deg, lean) + words(plan, outsideRad);
     return new Heading(
-        deg, lean, plan.verdict(), pieces, raiseMm, words(deg, lean, plan.verdict(), pieces));
+        deg, lean, plan.verdict(), plan.wheels().pieces(), raiseMm, outsideRad, text);
   }
 
-  private static String words(int deg, Lean lean, PlanVerdict verdict, int pieces) {
+  private static String words(int deg, Lean lean) {
     String turn =
         deg == 0
             ? "stay as it stands, "
@@ -129,13 +140,17 @@ public final class Turning {
                     + " deg to the "
                     + (deg > 0 ? "left" : "right")
                     + ", until ";
-    String plan =
-        switch (verdict) {
-          case GOOD -> pieces(pieces) + " to lay";
-          case BEST_POSSIBLE -> pieces(pieces) + " to lay, and still not inside the tolerance";
-          case MOVE -> "no safe plan";
-        };
-    return turn + nose(lean) + ": " + plan;
+    return turn + nose(lean) + ": ";
+  }
+
+  private static String words(Plan plan, double outsideRad) {
+    String toLay = pieces(plan.wheels().pieces()) + " to lay";
+    return switch (plan.verdict()) {
+      case GOOD -> toLay;
+      case BEST_POSSIBLE ->
+          toLay + ", and still " + AngleText.of(outsideRad, 2) + " outside the tolerance";
+      case MOVE -> "no safe plan";
+    };
   }
 
   private static String pieces(int pieces) {

@@ -146,7 +146,8 @@ function otherWords({ headline, without }) {
 }
 
 function afterParts(plan, footing, units) {
-  if (plan.after === null) {
+  // A plan to move changes nothing: what it leaves is how the coach stands now.
+  if (plan.after === null || plan.verdict === "move") {
     return [];
   }
   const words = leanLines(plan.after, footing, units).map(

@@ -14,7 +14,8 @@ export function toGo(view, settings, footing, units) {
   const { floor, reading, plan, phase } = view;
   const arriving = phase === "arriving" && floor.known && reading.status === "current";
   // Before there is a plan the coach still brakes, and so the floor leans.
-  const wanted = arriving && plan !== null && plan.headline !== null;
+  const planned = plan !== null && plan.headline !== null && plan.verdict !== "move";
+  const wanted = arriving && planned;
   const tolerance = settings.toleranceDeg?.[view.stay];
   if (!wanted || !Number.isFinite(tolerance)) {
     return [];

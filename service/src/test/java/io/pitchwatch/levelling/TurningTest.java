@@ -53,4 +53,20 @@ class TurningTest {
     assertEquals(advice, none.headline());
     assertTrue(TurnText.of(none).contains("Best:\n  " + advice + "\n"), TurnText.of(none));
   }
+
+  /** Few pieces are no merit of a heading on which the floor stays further from level. */
+  @Test
+  void whereNoHeadingIsGoodTheOneThatComesNearestIsBest() {
+    Headings steep = around(4.5, 3);
+    assertTrue(steep.all().stream().noneMatch(heading -> heading.verdict() == PlanVerdict.GOOD));
+    double least =
+        steep.all().stream()
+            .filter(heading -> heading.verdict() == PlanVerdict.BEST_POSSIBLE)
+            .mapToDouble(Heading::outsideRad)
+            .min()
+            .orElseThrow();
+    Heading best = steep.best().get(0);
+    assertEquals(least, best.outsideRad(), Math.toRadians(0.01));
+    assertTrue(best.text().matches(".*, and still [0-9.]+ deg outside the tolerance"), best.text());
+  }
 }

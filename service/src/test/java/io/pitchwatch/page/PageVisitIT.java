@@ -244,6 +244,8 @@ class PageVisitIT extends OnThePage {
     browser().awaitText("#plan-verdict", "Not on this spot");
     browser().awaitText("#plan-steps", "Or turn the coach");
     browser().awaitText("#plan-steps", "turn 90 deg left: no block needed");
+    assertFalse(browser().text("#plan-steps").contains("Afterwards"), "nothing is changed here");
+    assertEquals("", browser().text("#plan-go"), "nothing is to be raised here");
   }
 
   @Test
