@@ -1,13 +1,15 @@
 package io.pitchwatch.command;
 
 import io.pitchwatch.attitude.Lean;
-import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.coach.Words;
 import io.pitchwatch.config.Config;
 import io.pitchwatch.levelling.Site;
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -57,29 +59,42 @@ final class LeanOptions {
     if (read.isEmpty()) {
       return Optional.empty();
     }
-    try {
-      return Optional.of(site(read.get().coach()));
-    } catch (IllegalArgumentException e) {
-      err.println(command + ": " + e.getMessage());
-      return Optional.empty();
+    List<String> faults = new ArrayList<>();
+    Optional<Surface> on = choose("--surface", surface, Surface.values(), faults);
+    Optional<Stay> kind = choose("--stay", stay, Stay.values(), faults);
+    angle("--roll", rollDeg, faults);
+    angle("--pitch", pitchDeg, faults);
+    faults.forEach(fault -> err.println(command + ": " + fault));
+    return faults.isEmpty()
+        ? Optional.of(
+            new Site(
+                read.get().coach(),
+                Lean.ofDegrees(rollDeg, pitchDeg),
+                on.orElseThrow(),
+                kind.orElseThrow()))
+        : Optional.empty();
+  }
+
+  private static void angle(String option, double deg, List<String> faults) {
+    double mostDeg = Math.rint(Math.toDegrees(Site.MOST_RAD));
+    if (!(Math.abs(deg) <= mostDeg)) {
+      faults.add(
+          String.format(
+              Locale.ROOT,
+              "%s is %s deg; allowed are -%.0f to %.0f deg",
+              option,
+              deg,
+              mostDeg,
+              mostDeg));
     }
   }
 
-  private Site site(Coach coach) {
-    Surface on = choose("--surface", surface, Surface.values());
-    return new Site(
-        coach, Lean.ofDegrees(rollDeg, pitchDeg), on, choose("--stay", stay, Stay.values()));
-  }
-
-  private static <E extends Enum<E>> E choose(String option, String word, E[] allowed) {
-    return Words.find(allowed, word)
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    option
-                        + " is "
-                        + word
-                        + "; allowed are "
-                        + String.join(", ", Words.of(allowed))));
+  private static <E extends Enum<E>> Optional<E> choose(
+      String option, String word, E[] allowed, List<String> faults) {
+    Optional<E> chosen = Words.find(allowed, word);
+    if (chosen.isEmpty()) {
+      faults.add(option + " is " + word + "; allowed are " + String.join(", ", Words.of(allowed)));
+    }
+    return chosen;
   }
 }
