@@ -15,6 +15,9 @@ final class Advising {
   private static final Advice WAITING =
       new Advice(Optional.empty(), "Waiting for the coach to stand still: then it is planned");
 
+  private static final Advice PLANNING =
+      new Advice(Optional.empty(), "The coach stands: working out the plan");
+
   private static final Advice FAILED =
       new Advice(Optional.empty(), "No plan could be worked out for this lean: see the log");
 
@@ -63,6 +66,7 @@ final class Advising {
   Advice round(FloorReading floor, VisitState state) {
     Optional<Lean> bare = bareLean.read(floor, state);
     Optional<Lean> plannable = bare.filter(Advising::isPlannable);
+    boolean takesLong = wanted != null;
     wanted =
         plannable.map(lean -> new Site(coach, lean, state.surface(), state.stay())).orElse(null);
     Planned made = plannable.isPresent() ? planned : null;
@@ -75,6 +79,9 @@ final class Advising {
     }
     if (wanted != null && wanted.equals(unplannable)) {
       return FAILED;
+    }
+    if (wanted != null && takesLong) {
+      return PLANNING;
     }
     boolean waits = state.phase() != Phase.UNDER_WAY && (bare.isEmpty() || plannable.isPresent());
     return waits ? WAITING : Advice.NONE;

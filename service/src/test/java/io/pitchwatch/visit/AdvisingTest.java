@@ -91,6 +91,16 @@ class AdvisingTest {
   }
 
   @Test
+  void aPlanThatTakesLongIsSaidToBeWorkedOut() {
+    FloorReading stands = reading(FloorState.STEADY, 2, 0.01);
+    assertEquals(WAITING, advising.round(stands, state).next());
+    Site wanted = advising.toPlan().orElseThrow();
+    assertEquals("The coach stands: working out the plan", advising.round(stands, state).next());
+    advising.take(Planned.of(wanted));
+    assertTrue(advising.round(stands, state).planned().isPresent());
+  }
+
+  @Test
   void aLeanThatIsHardlyKnownWaitsUntilTheFloorIsSteady() {
     assertEquals(WAITING, unsettled(2, 0.2).next());
     assertEquals(2, plannedDeg(steady(2, 0.2)), 1e-9, "as good as it gets, with a sensor unzeroed");
