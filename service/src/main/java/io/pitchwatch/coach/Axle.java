@@ -34,4 +34,12 @@ public record Axle(
     Require.positive("footprint", footprintMm);
     Require.positive("stiffness", stiffness);
   }
+
+  /**
+   * How fast its tyres unload as the body rises, kilograms a millimetre: all at the droop, which is
+   * reckoned as a millimetre at the least.
+   */
+  public double unloadsKgPerMm() {
+    return loadKg / Math.max(1, droopMm);
+  }
 }

@@ -56,7 +56,15 @@ final class Choices {
   }
 
   /** From the least to the most. */
-  record Range(double from, double to) {}
+  record Range(double from, double to) {
+
+    static final Range ANY = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+    /** What lies in both. */
+    Range and(Range other) {
+      return new Range(Math.max(from, other.from), Math.min(to, other.to));
+    }
+  }
 
   /** What is wanted of a choice. */
   interface Wanted {

@@ -5,11 +5,12 @@ import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.JackPair;
 import io.pitchwatch.coach.LengthText;
 import io.pitchwatch.coach.Pad;
+import io.pitchwatch.levelling.Choices.Range;
 import io.pitchwatch.levelling.Pads.Foot;
-import io.pitchwatch.levelling.WheelPlanner.PitchRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 
 /** Plans the jacks once it is known what lies under the wheels. */
 final class JackPlanner {
@@ -32,29 +33,58 @@ final class JackPlanner {
   /** The moves that follow a wheel plan. */
   JackOutcome plan(WheelPlan wheels) {
     Lean lean = wheels.after();
-    FootGaps gaps = new FootGaps(coach, wheels.wheels());
-    List<Reason> objections = new ArrayList<>(lifting.objections(lean.pitchRad(), gaps.unevenMm()));
+    WheelLifts lifts = new WheelLifts(coach, wheels.wheels());
     double[] raises = lifting.raisesMm(lean.pitchRad());
     if (lifting.pairs().size() == 1 && raises[0] == 0) {
       return new JackOutcome.Planned(List.of(), lean, List.of());
     }
-    List<Foot> feet = feet(gaps, raises);
+    List<Supplier<Reason>> objections = lifting.objections(lean.pitchRad(), lifts.unevenMm());
+    List<Foot> feet = feet(lifts, raises);
     List<int[]> piles = pads.share(feet);
     List<JackMove> moves = new ArrayList<>();
     for (int i = 0; i < raises.length; i++) {
       moves.add(move(i, raises[i], feet, piles));
     }
-    for (JackMove move : moves) {
-      JackPair pair = lifting.pairs().get(move.order() - 1);
-      if (move.travelMm().most() > pair.strokeMm() - GIVES_MM + 1e-6) {
-        objections.add(overStroke(pair, move));
+    for (int i = 0; i < moves.size(); i++) {
+      Sides padMm = moves.get(i).padMm();
+      if (feet.get(2 * i).isPastStroke(padMm.left())
+          || feet.get(2 * i + 1).isPastStroke(padMm.right())) {
+        JackMove move = moves.get(i);
+        objections.add(() -> overStroke(lifting.pairs().get(move.order() - 1), move));
       }
     }
     if (!objections.isEmpty()) {
-      return new JackOutcome.Refused(objections);
+      return new JackOutcome.Refused(objections.stream().map(Supplier::get).toList());
     }
     Lean after = new Lean(lean.rollRad(), lifting.pitchAfterRad(lean.pitchRad()));
     return new JackOutcome.Planned(moves, after, remarks(moves));
+  }
+
+  /**
+   * Whether there are moves that break no limit.
+   *
+   * @param lifts of the wheels
+   * @param pitchRad with the wheels on them
+   */
+  boolean takes(WheelLifts lifts, double pitchRad) {
+    double[] raises = lifting.raisesMm(pitchRad);
+    return (raises.length == 1 && raises[0] == 0)
+        || (lifting.objections(pitchRad, lifts.unevenMm()).isEmpty()
+            && pads.suffice(feet(lifts, raises)));
+  }
+
+  /**
+   * What strokes limit of the lifts, beside what else does.
+   *
+   * @param others limits
+   * @param pitchRad on the bare ground
+   * @param groundMm thickness of what lies under every tyre
+   */
+  Limits limits(List<Limit> others, double pitchRad, double groundMm) {
+    Strokes strokes = new Strokes(coach, lifting.pairs(), pitchRad, groundMm);
+    List<Limit> limits = strokes.raises();
+    limits.addAll(others);
+    return new Limits(limits, strokes.piles());
   }
 
   /**
@@ -63,11 +93,11 @@ final class JackPlanner {
    * @param mostRad pitch beyond which nothing is asked
    * @return a range around level; from above to if even level is too much
    */
-  PitchRange allows(double mostRad) {
+  Range allowedRad(double mostRad) {
     if (!lifting.objections(0).isEmpty()) {
-      return new PitchRange(1, -1);
+      return new Range(1, -1);
     }
-    return new PitchRange(-mostAllowedRad(-mostRad), mostAllowedRad(mostRad));
+    return new Range(-mostAllowedRad(-mostRad), mostAllowedRad(mostRad));
   }
 
   private double mostAllowedRad(double towardsRad) {
@@ -88,19 +118,21 @@ final class JackPlanner {
     return allowed * Math.abs(towardsRad);
   }
 
-  private List<Foot> feet(FootGaps gaps, double[] raises) {
+  private List<Foot> feet(WheelLifts lifts, double[] raises) {
     List<Foot> feet = new ArrayList<>();
     for (int i = 0; i < raises.length; i++) {
       JackPair pair = lifting.pairs().get(i);
-      Sides gap = gaps.of(pair);
-      feet.add(foot(pair, gap.left(), raises[i]));
-      feet.add(foot(pair, gap.right(), raises[i]));
+      Sides gap = lifts.gapMm(pair);
+      Sides besides = lifts.besidesMm(pair);
+      feet.add(foot(pair, gap.left(), raises[i], besides.left()));
+      feet.add(foot(pair, gap.right(), raises[i], besides.right()));
     }
     return feet;
   }
 
-  private static Foot foot(JackPair pair, double gapMm, double raiseMm) {
-    return new Foot(gapMm, raiseMm, pair.strokeMm() - GIVES_MM, pair.keepUnderMm(), pair.footMm());
+  private static Foot foot(JackPair pair, double gapMm, double raiseMm, double besidesMm) {
+    double strokeMm = pair.strokeMm() - GIVES_MM - besidesMm;
+    return new Foot(gapMm, raiseMm, strokeMm, pair.keepUnderMm(), pair.footMm());
   }
 
   private JackMove move(int i, double raiseMm, List<Foot> feet, List<int[]> piles) {

@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 
 /**
  * Joins choices, one for each axle, to the best combination of so many pieces. The bound, the twist
- * and the shares of stiffness leave each axle a narrow range of turns, pitch and droop one of mean
+ * and the shares of stiffness leave each axle a narrow range of turns, pitch and line one of mean
  * lifts; the axle with the fewest choices comes first, so that the longest list is only asked for
  * what fits. Inside one number of pieces the order of preference is the order of leans, so each
  * find brings the bound down.
@@ -30,10 +30,13 @@ final class Join {
 
   private final int[] chosen;
 
-  /** By axle, what was chosen; or what there is to choose from, before it is. */
-  private final double[] fromMm;
+  /** What was chosen; or what there is to choose from, before it is. */
+  private final Box box;
 
+  private final double[] fromMm;
   private final double[] toMm;
+  private final Box open;
+  private Limits limits;
   private final double[] roomFromRad;
   private final double[] roomToRad;
   private final long[][] left;
@@ -51,8 +54,11 @@ final class Join {
     this.onBoard = onBoard;
     best = new BestFind(question);
     chosen = new int[stance.axles];
-    fromMm = new double[stance.axles];
-    toMm = new double[stance.axles];
+    box = new Box(stance.axles);
+    fromMm = box.fromMm;
+    toMm = box.toMm;
+    open = new Box(stance.axles);
+    limits = question.limits();
     roomFromRad = new double[stance.axles + 1];
     roomToRad = new double[stance.axles + 1];
     left = new long[stance.axles + 1][onBoard.length];
@@ -60,6 +66,7 @@ final class Join {
 
   /** From now on the axles turn within this reach. */
   void within(Reach reach) {
+    limits = reach.limits();
     roomFromRad[0] = Double.NEGATIVE_INFINITY;
     roomToRad[0] = Double.POSITIVE_INFINITY;
     for (int k = 0; k < stance.axles; k++) {
@@ -79,6 +86,10 @@ final class Join {
               .mapToInt(Integer::intValue)
               .toArray();
       for (int k = 0; k < level.length; k++) {
+        open.fromMm[k] = level[k].leastMeanMm;
+        open.toMm[k] = level[k].mostMeanMm;
+        open.fromApartMm[k] = stance.trackMm[k] * Math.tan(level[k].leastTurnRad());
+        open.toApartMm[k] = stance.trackMm[k] * Math.tan(level[k].mostTurnRad());
         leaveOpen(k);
       }
       if (leaveTheLeast()) {
@@ -88,8 +99,10 @@ final class Join {
   }
 
   private void leaveOpen(int k) {
-    fromMm[k] = level[k].leastMeanMm;
-    toMm[k] = level[k].mostMeanMm;
+    fromMm[k] = open.fromMm[k];
+    toMm[k] = open.toMm[k];
+    box.fromApartMm[k] = open.fromApartMm[k];
+    box.toApartMm[k] = open.toApartMm[k];
   }
 
   /** Whether what was taken could do at all. */
@@ -169,6 +182,10 @@ final class Join {
     chosen[k] = choice;
     fromMm[k] = level[k].meanMm[choice];
     toMm[k] = fromMm[k];
+    if (limits.askApart) {
+      box.fromApartMm[k] = stance.trackMm[k] * Math.tan(turnRad);
+      box.toApartMm[k] = box.fromApartMm[k];
+    }
     if (step == level.length - 1) {
       finish(together);
       return true;
@@ -181,21 +198,21 @@ final class Join {
     return true;
   }
 
-  /** What mean lifts of an axle the pitch and the droop leave, given those of the others. */
+  /** What mean lifts of an axle the pitch and the limits leave, given those of the others. */
   private Range meanMm(int k) {
+    if (!question.movesEnds()) {
+      return Range.ANY;
+    }
     int last = level.length - 1;
-    double least = Double.NEGATIVE_INFINITY;
-    double most = Double.POSITIVE_INFINITY;
-    if (last > 0 && question.movesEnds()) {
-      if (k == 0) {
-        least = fromMm[last] + bound.liftFromMm();
-        most = toMm[last] + bound.liftToMm();
-      } else if (k == last) {
-        least = fromMm[0] - bound.liftToMm();
-        most = toMm[0] - bound.liftFromMm();
-      } else {
-        least = bodyMm(k) - stance.droopMm[k];
-      }
+    Range left = limits.meanMm(k, box);
+    double least = left.from();
+    double most = left.to();
+    if (last > 0 && k == 0) {
+      least = Math.max(least, fromMm[last] + bound.liftFromMm());
+      most = Math.min(most, toMm[last] + bound.liftToMm());
+    } else if (last > 0 && k == last) {
+      least = Math.max(least, fromMm[0] - bound.liftToMm());
+      most = Math.min(most, toMm[0] - bound.liftFromMm());
     }
     return new Range(least - ROUNDING_MM, most + ROUNDING_MM);
   }
@@ -206,7 +223,7 @@ final class Join {
     if (last > 0
         && (liftMm < bound.liftFromMm()
             || liftMm > bound.liftToMm()
-            || (question.movesEnds() && hangs()))) {
+            || (question.movesEnds() && !limits.hold(box)))) {
       return;
     }
     double roll = question.rollRad() - turnedRad;
@@ -226,22 +243,6 @@ final class Join {
         bound.lower(lean);
       }
     }
-  }
-
-  /** Whether an axle between the outer ones would hang from the body. */
-  private boolean hangs() {
-    for (int k = 1; k < level.length - 1; k++) {
-      if (bodyMm(k) - fromMm[k] > stance.droopMm[k]) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** By how much, at the least, the outer axles lift the body over an axle between them. */
-  private double bodyMm(int k) {
-    double along = (stance.xMm[0] - stance.xMm[k]) / stance.wheelbaseMm();
-    return fromMm[0] + along * (fromMm[level.length - 1] - fromMm[0]);
   }
 
   private Choice[] choices() {

@@ -3,7 +3,6 @@ package io.pitchwatch.levelling;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.AngleText;
 import io.pitchwatch.levelling.Turning.Headings;
-import io.pitchwatch.levelling.WheelPlanner.PitchRange;
 import io.pitchwatch.levelling.WheelPlanner.Task;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,16 +67,7 @@ public final class LevelPlanner {
       return done(site, wheels, planned, reasons);
     }
     reasons.addAll(((JackOutcome.Refused) outcome).reasons());
-    PitchRange allowed = jacks.allows(Math.abs(site.lean().pitchRad()) + Site.MOST_RAD);
-    // How three axles share what lifts an end is not known well enough to promise it.
-    Optional<WheelPlan> ends =
-        allowed.fromRad() > allowed.toRad() || site.coach().axles().size() != 2
-            ? Optional.empty()
-            : new WheelPlanner(site)
-                .plan(
-                    Task.SIDES_AND_LOW_END,
-                    allowed,
-                    plan -> jacks.plan(plan) instanceof JackOutcome.Planned);
+    Optional<WheelPlan> ends = new WheelPlanner(site).planFor(jacks);
     if (ends.isPresent() && jacks.plan(ends.get()) instanceof JackOutcome.Planned planned) {
       reasons.add(new Reason("low-end", "so blocks go under both wheels of the low end as well"));
       return done(site, ends.get(), planned, reasons);
@@ -88,7 +78,7 @@ public final class LevelPlanner {
 
   private static WheelPlan wheels(Site site, Task task) {
     return new WheelPlanner(site)
-        .plan(task, PitchRange.ANY, plan -> true)
+        .plan(task)
         .orElseGet(() -> WheelPlan.nothing(site.lean(), site.toleranceRad()));
   }
 
@@ -104,10 +94,26 @@ public final class LevelPlanner {
     if (!pitch) {
       reasons.add(remains("front to back", after.pitchRad(), site));
     }
+    springs(site, wheels).ifPresent(reasons::add);
     reasons.addAll(jacks.remarks());
     reasons.addAll(Bearing.remarks(site, wheels));
     PlanVerdict verdict = roll && pitch ? PlanVerdict.GOOD : PlanVerdict.BEST_POSSIBLE;
     return new Plan(site, wheels, jacks.moves(), after, verdict, reasons, List.of());
+  }
+
+  /** Where three axles are lifted by what no straight line goes through, their springs share it. */
+  private static Optional<Reason> springs(Site site, WheelPlan wheels) {
+    double sharedRad = new WheelLifts(site.coach(), wheels.wheels()).sharedPitchRad();
+    return Math.abs(sharedRad) <= WheelPlanner.SHARED_RAD
+        ? Optional.empty()
+        : Optional.of(
+            new Reason(
+                "springs",
+                "the axles are lifted unevenly and their springs share it: the "
+                    + (sharedRad > 0 ? "front" : "rear")
+                    + " may come to rest "
+                    + AngleText.of(Math.abs(sharedRad), 2)
+                    + " lower than that; measure again after laying"));
   }
 
   private static Reason remains(String way, double rad, Site site) {

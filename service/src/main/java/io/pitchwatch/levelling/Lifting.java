@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 
 /**
  * How far the jacks lift the body to take out a pitch, and what that does to tyres and jacks.
@@ -76,30 +77,32 @@ final class Lifting {
   }
 
   /** Every limit that taking out a pitch would break, with all axles turned alike. */
-  List<Reason> objections(double pitchRad) {
+  List<Supplier<Reason>> objections(double pitchRad) {
     return objections(pitchRad, new double[coach.axles().size()]);
   }
 
   /**
-   * Every limit that taking out a pitch would break.
+   * Every limit that taking out a pitch would break, to be put into words when asked.
    *
-   * @param unevenMm how much further the body is from one tyre of each axle than from its middle,
-   *     because the axle turns otherwise than the body
+   * @param unevenMm how much further the body is from one tyre of each axle than on the bare
+   *     ground, because the axle stands otherwise than the body
    */
-  List<Reason> objections(double pitchRad, double[] unevenMm) {
+  List<Supplier<Reason>> objections(double pitchRad, double[] unevenMm) {
     double[] raises = asCarriedOut(raisesMm(pitchRad));
-    List<Reason> objections = new ArrayList<>();
+    List<Supplier<Reason>> objections = new ArrayList<>();
     for (int k = 0; k < unevenMm.length; k++) {
       Axle axle = coach.axles().get(k);
       double riseMm = riseMm(axle, raises) + unevenMm[k];
       if (riseMm > axle.droopMm() - SPARE_MM) {
-        objections.add(hangs(axle, riseMm));
+        objections.add(() -> hangs(axle, riseMm));
       }
     }
     double[] loads = loadsKg(raises);
     for (int i = 0; i < loads.length; i++) {
-      if (loads[i] > pairs.get(i).capacityKg()) {
-        objections.add(overloaded(pairs.get(i), loads[i]));
+      JackPair pair = pairs.get(i);
+      double loadKg = loads[i];
+      if (loadKg > pair.capacityKg()) {
+        objections.add(() -> overloaded(pair, loadKg));
       }
     }
     return objections;
@@ -150,15 +153,10 @@ final class Lifting {
     double second = 0;
     for (Axle axle : coach.axles()) {
       double armMm = axle.positionMm() - pairs.get(pair).positionMm();
-      first += kgPerMm(axle) * armMm;
-      second += kgPerMm(axle) * armMm * armMm;
+      first += axle.unloadsKgPerMm() * armMm;
+      second += axle.unloadsKgPerMm() * armMm * armMm;
     }
     return -raiseMm * first / second;
-  }
-
-  /** How fast an axle's tyres unload; a droop below a millimetre is no droop to reckon with. */
-  private static double kgPerMm(Axle axle) {
-    return axle.loadKg() / Math.max(1, axle.droopMm());
   }
 
   /** What each jack of the outer pairs carries. */
@@ -169,7 +167,7 @@ final class Lifting {
     double lever = first.positionMm() - last.positionMm();
     for (Axle axle : coach.axles()) {
       double riseMm = Math.max(0, riseMm(axle, raises));
-      double offKg = Math.min(axle.loadKg(), kgPerMm(axle) * riseMm) / 2;
+      double offKg = Math.min(axle.loadKg(), axle.unloadsKgPerMm() * riseMm) / 2;
       if (pairs.size() == 1) {
         double pivot = pivot().positionMm();
         loads[0] += offKg * (axle.positionMm() - pivot) / (first.positionMm() - pivot);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,10 +19,33 @@ final class Pads {
 
   private static final double SAME_MM = 1e-6;
 
+  /** More heights of piles than this are not told apart. */
+  private static final int MOST_HEIGHTS = 10_000;
+
   private final List<Pad> kinds;
+  private final double[] heightsMm;
+  private final Map<List<Integer>, Boolean> suffice = new HashMap<>();
 
   Pads(List<Pad> kinds) {
     this.kinds = kinds;
+    this.heightsMm = heightsMm(kinds);
+  }
+
+  /** Every height that a pile could have, ascending; empty where there are too many. */
+  private static double[] heightsMm(List<Pad> kinds) {
+    TreeSet<Double> heights = new TreeSet<>(List.of(0.0));
+    for (Pad kind : kinds) {
+      List<Double> below = List.copyOf(heights);
+      for (int n = 1; n <= kind.count(); n++) {
+        for (double height : below) {
+          heights.add(height + n * kind.thicknessMm());
+        }
+        if (heights.size() > MOST_HEIGHTS) {
+          return new double[0];
+        }
+      }
+    }
+    return heights.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
   /**
@@ -36,6 +60,10 @@ final class Pads {
   record Foot(double gapMm, double raiseMm, double strokeMm, double keepUnderMm, double footMm) {
     double travelMm(double padMm) {
       return gapMm + raiseMm - padMm;
+    }
+
+    boolean isPastStroke(double padMm) {
+      return travelMm(padMm) > strokeMm + SAME_MM;
     }
   }
 
@@ -58,6 +86,35 @@ final class Pads {
       }
       return pads < other.pads;
     }
+  }
+
+  /**
+   * Whether the pads keep all feet inside their stroke. Which pile is the lowest that does and
+   * which the highest that slides in settles it, so that much is remembered.
+   */
+  boolean suffice(List<Foot> feet) {
+    if (feet.stream().noneMatch(foot -> foot.isPastStroke(0))) {
+      return true;
+    }
+    if (heightsMm.length == 0) {
+      return isEnough(feet);
+    }
+    List<Integer> key = new ArrayList<>();
+    for (Foot foot : feet) {
+      key.add(Sorted.from(heightsMm, foot.travelMm(foot.strokeMm()) - SAME_MM));
+      key.add(Sorted.from(heightsMm, Math.nextUp(foot.gapMm() + SAME_MM)));
+    }
+    return suffice.computeIfAbsent(key, any -> isEnough(feet));
+  }
+
+  private boolean isEnough(List<Foot> feet) {
+    List<int[]> piles = share(feet);
+    for (int i = 0; i < piles.size(); i++) {
+      if (feet.get(i).isPastStroke(heightMm(piles.get(i)))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The piles, one for each foot: how many of each kind. */
@@ -84,6 +141,11 @@ final class Pads {
     return piles;
   }
 
+  /** Whether a pad is no smaller than a foot. */
+  static boolean carries(Pad pad, double footMm) {
+    return Math.min(pad.lengthMm(), pad.widthMm()) >= footMm - SAME_MM;
+  }
+
   /** Tries every pile of kinds from one on, on top of what is piled up. */
   private void pile(Foot foot, Share share, int[] pile, int from, Map<List<Integer>, Share> into) {
     if (from == kinds.size()) {
@@ -91,8 +153,7 @@ final class Pads {
       return;
     }
     Pad kind = kinds.get(from);
-    boolean carriesFoot = Math.min(kind.lengthMm(), kind.widthMm()) >= foot.footMm() - SAME_MM;
-    int most = carriesFoot ? kind.count() - share.used()[from] : 0;
+    int most = carries(kind, foot.footMm()) ? kind.count() - share.used()[from] : 0;
     for (int n = 0; n <= most && heightMm(pile) <= foot.gapMm() + SAME_MM; n++) {
       pile(foot, share, pile, from + 1, into);
       pile[from]++;
@@ -111,7 +172,7 @@ final class Pads {
     Share next =
         new Share(
             used,
-            share.pastStroke() + (travelMm > foot.strokeMm() + SAME_MM ? 1 : 0),
+            share.pastStroke() + (foot.isPastStroke(heightMm(pile)) ? 1 : 0),
             share.pastKeepMm2() + square(Math.max(0, travelMm - foot.keepUnderMm())),
             pads,
             pile,

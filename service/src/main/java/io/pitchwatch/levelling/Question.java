@@ -10,6 +10,7 @@ import java.util.function.Predicate;
  * @param toleranceRad of the stay
  * @param twistRad most that two axles' turns may differ
  * @param pitchCounts whether the larger of roll and pitch is what counts, or roll alone
+ * @param limits of lifts, where ends are lifted
  * @param pitchFromRad least pitch that may remain
  * @param pitchToRad most pitch that may remain
  * @param accept asked last of what would be the best so far
@@ -20,6 +21,7 @@ record Question(
     double toleranceRad,
     double twistRad,
     boolean pitchCounts,
+    Limits limits,
     double pitchFromRad,
     double pitchToRad,
     Predicate<Find> accept) {
@@ -30,7 +32,7 @@ record Question(
   }
 
   Reach.Terms terms() {
-    return new Reach.Terms(rollRad, twistRad, movesEnds());
+    return new Reach.Terms(rollRad, twistRad, movesEnds(), limits);
   }
 
   double lean(double roll, double pitch) {

@@ -1,10 +1,11 @@
 package io.pitchwatch.levelling;
 
+import io.pitchwatch.levelling.Choices.Range;
 import java.util.Arrays;
 
 /**
  * Between what turns and what mean lifts each axle of a plan lies whose lean does not exceed a
- * bound: what roll, twist, pitch, droop and the tallest stack leave, each narrowing the others
+ * bound: what roll, twist, pitch, limits and the tallest stack leave, each narrowing the others
  * until nothing changes.
  */
 final class Reach {
@@ -23,6 +24,8 @@ final class Reach {
   final double[] toMm;
 
   private final Stance stance;
+  private final Box box;
+  private Limits limits;
   private final boolean[] both;
   private final double[] tallestMm;
   private final Terms terms;
@@ -33,9 +36,10 @@ final class Reach {
    *
    * @param rollRad to be undone
    * @param twistRad most that two axles' turns may differ
-   * @param ends whether ends are lifted, so that pitch and droop count
+   * @param ends whether ends are lifted, so that pitch and limits count
+   * @param limits of the lifts
    */
-  record Terms(double rollRad, double twistRad, boolean ends) {}
+  record Terms(double rollRad, double twistRad, boolean ends, Limits limits) {}
 
   /**
    * What is wanted.
@@ -58,15 +62,18 @@ final class Reach {
     both = new boolean[stance.axles];
     tallestMm = new double[stance.axles];
     this.terms = terms;
+    limits = terms.limits();
     fromRad = new double[stance.axles];
     toRad = new double[stance.axles];
-    fromMm = new double[stance.axles];
-    toMm = new double[stance.axles];
+    box = new Box(stance.axles);
+    fromMm = box.fromMm;
+    toMm = box.toMm;
     for (int k = 0; k < stance.axles; k++) {
       both[k] = axles[k].both();
       tallestMm[k] = axles[k].tallestMm();
       toRad[k] = Math.atan(tallestMm[k] / stance.trackMm[k]);
       fromRad[k] = both[k] ? -toRad[k] : 0;
+      fromMm[k] = 0;
       toMm[k] = tallestMm[k];
     }
   }
@@ -86,10 +93,19 @@ final class Reach {
       }
       if (terms.ends()) {
         pitch();
-        droop();
+        limit();
       }
       after = size();
     } while (before - after > SAME && ++round < ROUNDS && !isEmpty());
+    if (terms.ends() && !isEmpty()) {
+      apart();
+      limits = limits.within(box);
+    }
+  }
+
+  /** What of the limits makes a difference here. */
+  Limits limits() {
+    return limits;
   }
 
   /** Whether there can be no such plan. */
@@ -181,13 +197,22 @@ final class Reach {
     }
   }
 
-  /** No axle between the outer ones hangs. */
-  private void droop() {
-    int last = stance.axles - 1;
-    for (int k = 1; k < last; k++) {
-      double along = (stance.xMm[0] - stance.xMm[k]) / stance.wheelbaseMm();
-      double bodyMm = fromMm[0] + along * (fromMm[last] - fromMm[0]);
-      fromMm[k] = Math.max(fromMm[k], bodyMm - stance.droopMm[k] - SLACK_MM);
+  private void apart() {
+    for (int k = 0; k < stance.axles; k++) {
+      box.fromApartMm[k] = stance.trackMm[k] * Math.tan(fromRad[k]);
+      box.toApartMm[k] = stance.trackMm[k] * Math.tan(toRad[k]);
+    }
+  }
+
+  private void limit() {
+    apart();
+    for (int k = 0; k < stance.axles; k++) {
+      Range meanMm = limits.meanMm(k, box);
+      fromMm[k] = Math.max(fromMm[k], meanMm.from() - SLACK_MM);
+      toMm[k] = Math.min(toMm[k], meanMm.to() + SLACK_MM);
+      Range apartMm = limits.apartMm(k, box);
+      fromRad[k] = Math.max(fromRad[k], Math.atan((apartMm.from() - SLACK_MM) / stance.trackMm[k]));
+      toRad[k] = Math.min(toRad[k], Math.atan((apartMm.to() + SLACK_MM) / stance.trackMm[k]));
     }
   }
 }

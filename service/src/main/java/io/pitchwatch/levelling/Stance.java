@@ -19,6 +19,7 @@ public final class Stance {
   final double[] trackMm;
   final double[] xMm;
   final double[] droopMm;
+  private final double[] kgPerMm;
 
   /** How the body of a coach follows its wheels. */
   public Stance(Coach coach) {
@@ -28,12 +29,14 @@ public final class Stance {
     trackMm = new double[axles];
     xMm = new double[axles];
     droopMm = new double[axles];
+    kgPerMm = new double[axles];
     double sum = all.stream().mapToDouble(Axle::stiffness).sum();
     for (int k = 0; k < axles; k++) {
       share[k] = all.get(k).stiffness() / sum;
       trackMm[k] = all.get(k).trackMm();
       xMm[k] = all.get(k).positionMm();
       droopMm[k] = all.get(k).droopMm();
+      kgPerMm[k] = all.get(k).unloadsKgPerMm();
     }
   }
 
@@ -51,6 +54,60 @@ public final class Stance {
     double front = (leftMm[0] + rightMm[0]) / 2;
     double rear = (leftMm[axles - 1] + rightMm[axles - 1]) / 2;
     return new Lean(roll, pitchTurnRad(front, rear));
+  }
+
+  /**
+   * Where the body comes to rest on its springs, a straight line along the coach: forces and their
+   * moments cancel, which makes it the least-squares line, weighted with the springs' rates.
+   *
+   * @param heightMm at the coach's origin
+   * @param slope towards the front, millimetres per millimetre
+   */
+  record Rest(double heightMm, double slope) {
+    double atMm(double xMm) {
+      return heightMm + slope * xMm;
+    }
+  }
+
+  /**
+   * The body over axles that are lifted, so much in the mean of both stations, millimetres. With
+   * two axles it follows them; with three their springs share what no straight line goes through.
+   */
+  Rest rest(double[] meanMm) {
+    double rate = 0;
+    double middleMm = 0;
+    double heightMm = 0;
+    for (int k = 0; k < axles; k++) {
+      rate += kgPerMm[k];
+      middleMm += kgPerMm[k] * xMm[k];
+      heightMm += kgPerMm[k] * meanMm[k];
+    }
+    middleMm /= rate;
+    heightMm /= rate;
+    double moment = 0;
+    double inertia = 0;
+    for (int k = 0; k < axles; k++) {
+      moment += kgPerMm[k] * (xMm[k] - middleMm) * (meanMm[k] - heightMm);
+      inertia += kgPerMm[k] * (xMm[k] - middleMm) * (xMm[k] - middleMm);
+    }
+    double slope = inertia == 0 ? 0 : moment / inertia;
+    return new Rest(heightMm - slope * middleMm, slope);
+  }
+
+  /** What each axle's figure counts at a place: linear between two, and beyond them. */
+  double[] weights(double xPlaceMm) {
+    double[] weights = new double[axles];
+    int k = 0;
+    while (k < axles - 2 && xPlaceMm < xMm[k + 1]) {
+      k++;
+    }
+    if (axles == 1) {
+      weights[0] = 1;
+      return weights;
+    }
+    weights[k + 1] = (xPlaceMm - xMm[k]) / (xMm[k + 1] - xMm[k]);
+    weights[k] = 1 - weights[k + 1];
+    return weights;
   }
 
   /** By how far an axle turns, right side up, radians. */

@@ -7,6 +7,7 @@ import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.Piece;
 import io.pitchwatch.coach.PieceKind;
 import io.pitchwatch.levelling.Choices.Choice;
+import io.pitchwatch.levelling.Choices.Range;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -30,6 +31,12 @@ final class WheelPlanner {
     ALL
   }
 
+  /**
+   * How far the springs of three axles may pitch the body from what the outer ones say where jacks
+   * are to take the rest: half of what a floor is read to (our own figure).
+   */
+  static final double SHARED_RAD = Math.toRadians(0.05);
+
   private final Site site;
   private final Coach coach;
   private final Stance stance;
@@ -50,15 +57,32 @@ final class WheelPlanner {
     this.groundMm = barrier == Barrier.NONE ? 0 : Kind.thicknessMm(coach.pieces().get(barrier));
   }
 
+  /** The best plan that leaves the jacks out of account; empty only if nothing keeps the limits. */
+  Optional<WheelPlan> plan(Task task) {
+    Limits limits =
+        new Limits(task == Task.ALL ? Limits.noneHangs(stance) : List.of(), Piles.any());
+    return plan(task, limits, Range.ANY, find -> true);
+  }
+
   /**
-   * The best plan.
-   *
-   * @param task what the blocks are to do
-   * @param remains the pitch that may remain
-   * @param accept asked of each plan that would be the best so far
-   * @return empty only if nothing is accepted
+   * The best plan that lifts the low end as well as the low side, and leaves the jacks what they
+   * can do; empty if there is none.
    */
-  Optional<WheelPlan> plan(Task task, PitchRange remains, Predicate<WheelPlan> accept) {
+  Optional<WheelPlan> planFor(JackPlanner jacks) {
+    Range allowed = jacks.allowedRad(Math.abs(lean.pitchRad()) + Site.MOST_RAD);
+    if (allowed.from() > allowed.to() || stance.axles == 1) {
+      return Optional.empty();
+    }
+    List<Limit> line = Limits.nearTheLine(stance, SHARED_RAD);
+    return plan(
+        Task.SIDES_AND_LOW_END,
+        jacks.limits(line, lean.pitchRad(), groundMm),
+        allowed,
+        find -> jacks.takes(lifts(find), find.pitchRad()));
+  }
+
+  private Optional<WheelPlan> plan(
+      Task task, Limits limits, Range remains, Predicate<Find> accept) {
     Question question =
         new Question(
             lean.rollRad(),
@@ -66,14 +90,30 @@ final class WheelPlanner {
             site.toleranceRad(),
             coach.levelling().twistRad() + 1e-12,
             task == Task.ALL && stance.axles > 1,
-            remains.fromRad(),
-            remains.toRad(),
-            find -> accept.test(plan(find)));
+            limits,
+            remains.from(),
+            remains.to(),
+            accept);
     int most = Arrays.stream(counts(task)).sum();
     Find find =
         search(task, false, question)
             .run(most, () -> search(task, true, question).run(most, () -> null));
     return Optional.ofNullable(find).map(this::plan);
+  }
+
+  /** How high the wheels stand, mirrored or not. */
+  private WheelLifts lifts(Find find) {
+    double[] leftMm = new double[stance.axles];
+    double[] rightMm = new double[stance.axles];
+    for (int k = 0; k < stance.axles; k++) {
+      Choice choice = find.choices()[k];
+      Stack left = choice.left();
+      leftMm[k] = left == null ? groundMm : left.heightMm();
+      rightMm[k] = choice.right().heightMm();
+    }
+    return mirrored
+        ? new WheelLifts(stance, rightMm, leftMm)
+        : new WheelLifts(stance, leftMm, rightMm);
   }
 
   /** A search for the best, or a rough one that looks at few stacks of each height. */
@@ -94,12 +134,6 @@ final class WheelPlanner {
       lowest[i] = mayBeLowest(i, coach.pieces().get(i).kind()) ? 1 : 0;
     }
     return new Prices(counts, lowest);
-  }
-
-  /** What pitch may remain after the wheels, radians. */
-  record PitchRange(double fromRad, double toRad) {
-    static final PitchRange ANY =
-        new PitchRange(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
   }
 
   /** Whether something has to lie under every tyre. */

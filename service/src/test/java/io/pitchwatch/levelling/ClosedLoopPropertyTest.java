@@ -38,11 +38,13 @@ class ClosedLoopPropertyTest {
   void theFloorIsLevelWheneverThePlanSaysSoAndNoLimitIsBroken() {
     RandomSites sites = new RandomSites(SEED, 4, 30);
     for (int i = 0; i < SITES; i++) {
-      Site site = jacksAtTheAxles(sites.next(2, i % 2 == 0));
+      Site site = jacksAtTheAxles(sites.next(2 + i / 2 % 2, i % 2 == 0));
       boolean jacks = !site.coach().jackPairs().isEmpty();
       Plan plan = LevelPlanner.planOnly(site);
       if (plan.verdict() != PlanVerdict.MOVE) {
-        carryOut(plan, "seed " + SEED + ", site " + i + (jacks ? ", jacks" : ""));
+        int axles = site.coach().axles().size();
+        String which = "seed " + SEED + ", site " + i + ", axles " + axles;
+        carryOut(plan, which + (jacks ? ", jacks" : ""));
       }
     }
     System.out.printf(
@@ -79,8 +81,10 @@ class ClosedLoopPropertyTest {
       parking.lay(wheel.axle(), side(wheel.side()), stack(coach, wheel));
     }
     near(plan.wheels().after().rollDeg(), parking.attitude().rollRad(), which + ": roll on stacks");
+    double sharedDeg =
+        Math.toDegrees(new WheelLifts(coach, plan.wheels().wheels()).sharedPitchRad());
     near(
-        plan.wheels().after().pitchDeg(),
+        plan.wheels().after().pitchDeg() + sharedDeg,
         parking.attitude().pitchRad(),
         which + ": pitch on stacks");
     double contactMm = coach.levelling().contactMm();
@@ -97,7 +101,9 @@ class ClosedLoopPropertyTest {
       promised++;
       double toleranceDeg = Math.toDegrees(plan.site().toleranceRad()) + GIVES_DEG;
       assertEquals(0, Math.toDegrees(pose.attitude().rollRad()), toleranceDeg, which + ": roll");
-      assertEquals(0, Math.toDegrees(pose.attitude().pitchRad()), toleranceDeg, which + ": pitch");
+      boolean said = plan.reasons().stream().anyMatch(reason -> reason.code().equals("springs"));
+      double pitchDeg = Math.toDegrees(pose.attitude().pitchRad()) - (said ? sharedDeg : 0);
+      assertEquals(0, pitchDeg, toleranceDeg, which + ": pitch");
     }
     assertTrue(!pose.brakedTyreHangs(), which + ": a braked tyre hangs");
     for (Pose.Jack jack : pose.jacks()) {

@@ -12,7 +12,6 @@ import io.pitchwatch.coach.PieceKind;
 import io.pitchwatch.coach.Stay;
 import io.pitchwatch.coach.Surface;
 import io.pitchwatch.coach.Units;
-import io.pitchwatch.levelling.WheelPlanner.PitchRange;
 import io.pitchwatch.levelling.WheelPlanner.Task;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -87,7 +86,7 @@ class WheelPlannerReferenceTest {
 
   private static WheelPlan plan(Coach coach, Surface surface, Stay stay) {
     Site site = new Site(coach, Lean.ofDegrees(2, 0), surface, stay);
-    return new WheelPlanner(site).plan(Task.SIDES, PitchRange.ANY, plan -> true).orElseThrow();
+    return new WheelPlanner(site).plan(Task.SIDES).orElseThrow();
   }
 
   private static Coach coach(double stepMm, List<Piece> pieces) {

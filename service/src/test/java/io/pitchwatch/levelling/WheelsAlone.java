@@ -1,6 +1,5 @@
 package io.pitchwatch.levelling;
 
-import io.pitchwatch.levelling.WheelPlanner.PitchRange;
 import io.pitchwatch.levelling.WheelPlanner.Task;
 
 /** The wheels' part of a plan by itself, as it is compared with what others find. */
@@ -15,7 +14,7 @@ final class WheelsAlone {
 
   static WheelPlan plan(Site site) {
     Task task = ends(site) ? Task.ALL : Task.SIDES;
-    return new WheelPlanner(site).plan(task, PitchRange.ANY, plan -> true).orElseThrow();
+    return new WheelPlanner(site).plan(task).orElseThrow();
   }
 
   /** What of the lean that remains counts, radians. */
