@@ -145,7 +145,8 @@ final class Join {
     double toRad = (missing + bound.mostRad() - leastAfter(step)) / stance.share[k];
     level[k].visit(
         left[step],
-        new Range(Math.max(roomFromRad[step], fromRad), Math.min(roomToRad[step], toRad)),
+        turnRad(
+            k, new Range(Math.max(roomFromRad[step], fromRad), Math.min(roomToRad[step], toRad))),
         meanMm(k),
         i -> choose(step, turnedRad, i));
     leaveOpen(k);
@@ -196,6 +197,17 @@ final class Join {
     Inventory.give(left[step], level[k].use[choice], spared, left[step + 1]);
     choose(step + 1, together);
     return true;
+  }
+
+  /** What of these turns of an axle the limits leave, given the lifts of the others. */
+  private Range turnRad(int k, Range range) {
+    if (!question.movesEnds() || !limits.askApart) {
+      return range;
+    }
+    Range apartMm = limits.apartMm(k, box);
+    double fromRad = Math.atan((apartMm.from() - ROUNDING_MM) / stance.trackMm[k]);
+    double toRad = Math.atan((apartMm.to() + ROUNDING_MM) / stance.trackMm[k]);
+    return range.and(new Range(fromRad, toRad));
   }
 
   /** What mean lifts of an axle the pitch and the limits leave, given those of the others. */

@@ -1,6 +1,6 @@
 package io.pitchwatch.levelling;
 
-import io.pitchwatch.levelling.Choices.Range;
+import java.util.List;
 
 /**
  * One limit of the axles' lifts: Σ perMean·mean + perApart·apart ≤ most.
@@ -12,9 +12,9 @@ import io.pitchwatch.levelling.Choices.Range;
 @SuppressWarnings("ArrayRecordComponent") // Never compared, never written to.
 record Limit(double[] perMean, double[] perApart, double mostMm) {
 
-  /** The same limit, looser. */
-  Limit looser(double byMm) {
-    return new Limit(perMean, perApart, mostMm + byMm);
+  /** Those of some limits that could be broken in a box. */
+  static List<Limit> within(List<Limit> limits, Box box) {
+    return limits.stream().filter(limit -> limit.mostOverMm(box) > 0).toList();
   }
 
   /** By how much it is broken at the least, wherever in the box; negative where it is kept. */
@@ -32,20 +32,14 @@ record Limit(double[] perMean, double[] perApart, double mostMm) {
     return sum;
   }
 
-  /** What mean lifts of one axle it leaves where the others lie in the box, and it be looser. */
-  Range meanMm(int k, Box box, double looserMm) {
-    return edge(perMean[k], mostMm + looserMm, leastMm(box, k, -1));
+  /** What mean lift of one axle, times its factor, it leaves where the others lie in the box. */
+  double leavesMeanMm(int k, Box box) {
+    return mostMm - leastMm(box, k, -1);
   }
 
-  /** How far apart it leaves the stations of one axle. */
-  Range apartMm(int k, Box box, double looserMm) {
-    return edge(perApart[k], mostMm + looserMm, leastMm(box, -1, k));
-  }
-
-  private static Range edge(double factor, double mostMm, double othersMm) {
-    double edge = (mostMm - othersMm) / factor;
-    return new Range(
-        factor < 0 ? edge : Double.NEGATIVE_INFINITY, factor > 0 ? edge : Double.POSITIVE_INFINITY);
+  /** The same of how far its stations are apart. */
+  double leavesApartMm(int k, Box box) {
+    return mostMm - leastMm(box, -1, k);
   }
 
   private double leastMm(Box box, int butMean, int butApart) {

@@ -64,7 +64,7 @@ final class Limits {
 
   /** The same for lifts that all lie in this box. */
   Limits within(Box box) {
-    return new Limits(all, piles.within(box));
+    return new Limits(Limit.within(all, box), piles.within(box));
   }
 
   /** Whether lifts that are all chosen keep to it. */
@@ -81,7 +81,7 @@ final class Limits {
   Range meanMm(int k, Box box) {
     Range range = piles.meanMm(k, box);
     for (Limit limit : all) {
-      range = range.and(limit.meanMm(k, box, 0));
+      range = range.and(edge(limit.perMean()[k], limit.leavesMeanMm(k, box)));
     }
     return range;
   }
@@ -90,8 +90,15 @@ final class Limits {
   Range apartMm(int k, Box box) {
     Range range = piles.apartMm(k, box);
     for (Limit limit : all) {
-      range = range.and(limit.apartMm(k, box, 0));
+      range = range.and(edge(limit.perApart()[k], limit.leavesApartMm(k, box)));
     }
     return range;
+  }
+
+  /** What is at most so much, divided by its factor. */
+  private static Range edge(double factor, double mostMm) {
+    return new Range(
+        factor < 0 ? mostMm / factor : Double.NEGATIVE_INFINITY,
+        factor > 0 ? mostMm / factor : Double.POSITIVE_INFINITY);
   }
 }

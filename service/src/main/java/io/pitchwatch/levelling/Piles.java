@@ -4,6 +4,7 @@ import io.pitchwatch.levelling.Choices.Range;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What the pads that could stand under the feet of the jacks leave the lifts of the wheels: at
@@ -21,6 +22,11 @@ final class Piles {
   private final List<List<Limit>> feet;
   private final List<double[]> ways;
 
+  /** What each way leaves. */
+  private final double[] fromMm;
+
+  private final double[] toMm;
+
   /**
    * Piles under feet.
    *
@@ -30,6 +36,8 @@ final class Piles {
   Piles(List<List<Limit>> feet, List<double[]> ways) {
     this.feet = feet;
     this.ways = ways;
+    fromMm = new double[ways.size()];
+    toMm = new double[ways.size()];
   }
 
   /** Whether anything is asked. */
@@ -39,25 +47,25 @@ final class Piles {
 
   /** The same for lifts that all lie in this box: without what makes no difference there. */
   Piles within(Box box) {
+    List<List<Limit>> left = feet.stream().map(foot -> Limit.within(foot, box)).toList();
     double[] least = new double[feet.size()];
     double[] most = new double[feet.size()];
     for (int i = 0; i < least.length; i++) {
       least[i] = needMm(i, box);
-      most[i] =
-          feet.get(i).stream().mapToDouble(limit -> limit.mostOverMm(box)).max().orElseThrow();
+      most[i] = left.get(i).stream().mapToDouble(limit -> limit.mostOverMm(box)).max().orElse(0);
     }
-    List<double[]> left = new ArrayList<>();
+    List<double[]> useful = new ArrayList<>();
     for (double[] way : ways) {
       if (isEnough(way, most)) {
         return any();
       }
       if (isEnough(way, least)) {
-        double[] useful = new double[way.length];
-        Arrays.setAll(useful, i -> Math.min(way[i], Math.max(0, most[i] + 2 * ROUNDING_MM)));
-        add(useful, left);
+        double[] asFar = new double[way.length];
+        Arrays.setAll(asFar, i -> Math.min(way[i], most[i] + 2 * ROUNDING_MM));
+        add(asFar, useful);
       }
     }
-    return new Piles(feet, left);
+    return new Piles(left, useful);
   }
 
   /** Adds a way unless another is as good; leaves out those that are no better than it. */
@@ -106,37 +114,47 @@ final class Piles {
 
   /** What mean lifts of one axle the ways leave together, millimetres. */
   Range meanMm(int k, Box box) {
-    return leave((limit, mm) -> limit.meanMm(k, box, mm));
+    return leave(limit -> limit.perMean()[k], limit -> limit.leavesMeanMm(k, box));
   }
 
   /** How far apart they leave the stations of one axle, millimetres. */
   Range apartMm(int k, Box box) {
-    return leave((limit, mm) -> limit.apartMm(k, box, mm));
+    return leave(limit -> limit.perApart()[k], limit -> limit.leavesApartMm(k, box));
   }
 
-  /** What a limit leaves if it is so much looser. */
-  private interface Leaves {
-    Range range(Limit limit, double looserMm);
-  }
-
-  private Range leave(Leaves leaves) {
+  private Range leave(ToDoubleFunction<Limit> factor, ToDoubleFunction<Limit> leavesMm) {
     if (!ask()) {
       return Range.ANY;
     }
-    double from = Double.POSITIVE_INFINITY;
-    double to = Double.NEGATIVE_INFINITY;
-    for (double[] way : ways) {
-      Range range = Range.ANY;
-      for (int i = 0; i < way.length; i++) {
-        for (Limit limit : feet.get(i)) {
-          range = range.and(leaves.range(limit, way[i] + ROUNDING_MM));
+    Arrays.fill(fromMm, Double.NEGATIVE_INFINITY);
+    Arrays.fill(toMm, Double.POSITIVE_INFINITY);
+    for (int i = 0; i < feet.size(); i++) {
+      for (Limit limit : feet.get(i)) {
+        double times = factor.applyAsDouble(limit);
+        if (times != 0) {
+          leave(i, times, leavesMm.applyAsDouble(limit));
         }
       }
-      if (range.from() <= range.to()) {
-        from = Math.min(from, range.from());
-        to = Math.max(to, range.to());
+    }
+    double from = Double.POSITIVE_INFINITY;
+    double to = Double.NEGATIVE_INFINITY;
+    for (int w = 0; w < fromMm.length; w++) {
+      if (fromMm[w] <= toMm[w]) {
+        from = Math.min(from, fromMm[w]);
+        to = Math.max(to, toMm[w]);
       }
     }
     return new Range(from, to);
+  }
+
+  private void leave(int foot, double times, double leavesMm) {
+    for (int w = 0; w < fromMm.length; w++) {
+      double edgeMm = (leavesMm + ways.get(w)[foot] + ROUNDING_MM) / times;
+      if (times > 0) {
+        toMm[w] = Math.min(toMm[w], edgeMm);
+      } else {
+        fromMm[w] = Math.max(fromMm[w], edgeMm);
+      }
+    }
   }
 }
