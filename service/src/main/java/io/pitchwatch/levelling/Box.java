@@ -15,8 +15,12 @@ final class Box {
 
   final double[] toApartMm;
 
+  /** Whether the right station alone is lifted, so that the mean is half of what is apart. */
+  final boolean[] rightOnly;
+
   /** Holds nothing back at first. */
   Box(int axles) {
+    rightOnly = new boolean[axles];
     fromMm = new double[axles];
     toMm = new double[axles];
     fromApartMm = new double[axles];
@@ -25,5 +29,40 @@ final class Box {
     Arrays.fill(toMm, Double.POSITIVE_INFINITY);
     Arrays.fill(fromApartMm, Double.NEGATIVE_INFINITY);
     Arrays.fill(toApartMm, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The least of perMean·mean + perApart·apart of an axle, millimetres: no station stands lower
+   * than the ground, so the mean is at least half of what is apart, either way.
+   */
+  double leastMm(int k, double perMean, double perApart) {
+    if (rightOnly[k]) {
+      return least(perMean + 2 * perApart, fromMm[k], toMm[k]);
+    }
+    if (perApart == 0) {
+      return least(perMean, fromMm[k], toMm[k]);
+    }
+    double from = Math.max(fromApartMm[k], -2 * toMm[k]);
+    double to = Math.min(toApartMm[k], 2 * toMm[k]);
+    if (perMean < 0) {
+      return perMean * toMm[k] + least(perApart, from, to);
+    }
+    double bendMm = 2 * fromMm[k];
+    double sum = Math.min(sum(k, perMean, perApart, from), sum(k, perMean, perApart, to));
+    if (from < bendMm && bendMm < to) {
+      sum = Math.min(sum, sum(k, perMean, perApart, bendMm));
+    }
+    if (from < -bendMm && -bendMm < to) {
+      sum = Math.min(sum, sum(k, perMean, perApart, -bendMm));
+    }
+    return sum;
+  }
+
+  private double sum(int k, double perMean, double perApart, double apartMm) {
+    return perMean * Math.max(fromMm[k], Math.abs(apartMm) / 2) + perApart * apartMm;
+  }
+
+  private static double least(double factor, double from, double to) {
+    return factor == 0 ? 0 : factor * (factor > 0 ? from : to);
   }
 }

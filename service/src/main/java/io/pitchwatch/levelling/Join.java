@@ -67,6 +67,7 @@ final class Join {
   /** From now on the axles turn within this reach. */
   void within(Reach reach) {
     limits = reach.limits();
+    System.arraycopy(reach.rightOnly(), 0, box.rightOnly, 0, stance.axles);
     roomFromRad[0] = Double.NEGATIVE_INFINITY;
     roomToRad[0] = Double.POSITIVE_INFINITY;
     for (int k = 0; k < stance.axles; k++) {

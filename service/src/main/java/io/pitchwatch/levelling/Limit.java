@@ -19,43 +19,46 @@ record Limit(double[] perMean, double[] perApart, double mostMm) {
 
   /** By how much it is broken at the least, wherever in the box; negative where it is kept. */
   double leastOverMm(Box box) {
-    return leastMm(box, -1, -1) - mostMm;
+    return othersMm(-1, box) - mostMm;
   }
 
   /** By how much it is broken at the most. */
   double mostOverMm(Box box) {
     double sum = -mostMm;
     for (int k = 0; k < perMean.length; k++) {
-      sum -= least(-perMean[k], box.fromMm[k], box.toMm[k]);
-      sum -= least(-perApart[k], box.fromApartMm[k], box.toApartMm[k]);
+      sum -= box.leastMm(k, -perMean[k], -perApart[k]);
     }
     return sum;
+  }
+
+  /** What counts an axle's mean lift; of a right station alone it is half of what is apart. */
+  double meanFactor(int k, Box box) {
+    return box.rightOnly[k] ? perMean[k] + 2 * perApart[k] : perMean[k];
+  }
+
+  /** What counts how far its stations are apart, if that can differ from the mean. */
+  double apartFactor(int k, Box box) {
+    return box.rightOnly[k] ? 0 : perApart[k];
   }
 
   /** What mean lift of one axle, times its factor, it leaves where the others lie in the box. */
   double leavesMeanMm(int k, Box box) {
-    return mostMm - leastMm(box, k, -1);
+    double apartMm = box.rightOnly[k] ? 0 : box.leastMm(k, 0, perApart[k]);
+    return mostMm - othersMm(k, box) - apartMm;
   }
 
   /** The same of how far its stations are apart. */
   double leavesApartMm(int k, Box box) {
-    return mostMm - leastMm(box, -1, k);
+    return mostMm - othersMm(k, box) - box.leastMm(k, perMean[k], 0);
   }
 
-  private double leastMm(Box box, int butMean, int butApart) {
+  private double othersMm(int butAxle, Box box) {
     double sum = 0;
     for (int k = 0; k < perMean.length; k++) {
-      if (k != butMean) {
-        sum += least(perMean[k], box.fromMm[k], box.toMm[k]);
-      }
-      if (k != butApart) {
-        sum += least(perApart[k], box.fromApartMm[k], box.toApartMm[k]);
+      if (k != butAxle) {
+        sum += box.leastMm(k, perMean[k], perApart[k]);
       }
     }
     return sum;
-  }
-
-  private static double least(double factor, double from, double to) {
-    return factor == 0 ? 0 : factor * (factor > 0 ? from : to);
   }
 }

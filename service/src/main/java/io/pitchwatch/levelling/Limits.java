@@ -81,7 +81,7 @@ final class Limits {
   Range meanMm(int k, Box box) {
     Range range = piles.meanMm(k, box);
     for (Limit limit : all) {
-      range = range.and(edge(limit.perMean()[k], limit.leavesMeanMm(k, box)));
+      range = range.and(edge(limit.meanFactor(k, box), limit.leavesMeanMm(k, box)));
     }
     return range;
   }
@@ -90,7 +90,7 @@ final class Limits {
   Range apartMm(int k, Box box) {
     Range range = piles.apartMm(k, box);
     for (Limit limit : all) {
-      range = range.and(edge(limit.perApart()[k], limit.leavesApartMm(k, box)));
+      range = range.and(edge(limit.apartFactor(k, box), limit.leavesApartMm(k, box)));
     }
     return range;
   }

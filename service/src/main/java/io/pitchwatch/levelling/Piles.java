@@ -114,12 +114,12 @@ final class Piles {
 
   /** What mean lifts of one axle the ways leave together, millimetres. */
   Range meanMm(int k, Box box) {
-    return leave(limit -> limit.perMean()[k], limit -> limit.leavesMeanMm(k, box));
+    return leave(limit -> limit.meanFactor(k, box), limit -> limit.leavesMeanMm(k, box));
   }
 
   /** How far apart they leave the stations of one axle, millimetres. */
   Range apartMm(int k, Box box) {
-    return leave(limit -> limit.perApart()[k], limit -> limit.leavesApartMm(k, box));
+    return leave(limit -> limit.apartFactor(k, box), limit -> limit.leavesApartMm(k, box));
   }
 
   private Range leave(ToDoubleFunction<Limit> factor, ToDoubleFunction<Limit> leavesMm) {

@@ -70,6 +70,7 @@ final class Reach {
     toMm = box.toMm;
     for (int k = 0; k < stance.axles; k++) {
       both[k] = axles[k].both();
+      box.rightOnly[k] = !both[k];
       tallestMm[k] = axles[k].tallestMm();
       toRad[k] = Math.atan(tallestMm[k] / stance.trackMm[k]);
       fromRad[k] = both[k] ? -toRad[k] : 0;
@@ -101,6 +102,10 @@ final class Reach {
       apart();
       limits = limits.within(box);
     }
+  }
+
+  boolean[] rightOnly() {
+    return box.rightOnly;
   }
 
   /** What of the limits makes a difference here. */
