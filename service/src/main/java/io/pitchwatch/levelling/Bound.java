@@ -12,12 +12,12 @@ final class Bound {
   private double liftFromMm;
   private double liftToMm;
 
-  /** At first, as much as there is without anything laid. */
+  /** At first, as much as is asked for. */
   Bound(Stance stance, Question question) {
     this.stance = stance;
     this.question = question;
     rad = Double.POSITIVE_INFINITY;
-    lower(question.lean(question.rollRad(), question.pitchRad()) + SAME_RAD);
+    lower(question.mostRad() + SAME_RAD);
   }
 
   /** No more lean than this is of interest from now on. */

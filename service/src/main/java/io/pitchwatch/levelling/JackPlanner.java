@@ -8,6 +8,7 @@ import io.pitchwatch.coach.Pad;
 import io.pitchwatch.levelling.Choices.Range;
 import io.pitchwatch.levelling.Pads.Foot;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
@@ -91,25 +92,27 @@ final class JackPlanner {
    * What pitch the wheels may leave so that no tyre hangs and no jack is overloaded.
    *
    * @param mostRad pitch beyond which nothing is asked
+   * @param nearerMm how much nearer to each axle the body may be than on the bare ground
    * @return a range around level; from above to if even level is too much
    */
-  Range allowedRad(double mostRad) {
-    if (!lifting.objections(0).isEmpty()) {
+  Range allowedRad(double mostRad, double[] nearerMm) {
+    double[] unevenMm = Arrays.stream(nearerMm).map(mm -> -mm).toArray();
+    if (!lifting.objections(0, unevenMm).isEmpty()) {
       return new Range(1, -1);
     }
-    return new Range(-mostAllowedRad(-mostRad), mostAllowedRad(mostRad));
+    return new Range(-mostAllowedRad(-mostRad, unevenMm), mostAllowedRad(mostRad, unevenMm));
   }
 
-  private double mostAllowedRad(double towardsRad) {
+  private double mostAllowedRad(double towardsRad, double[] unevenMm) {
     double allowed = 0;
     double refused = 1;
-    if (lifting.objections(towardsRad).isEmpty()) {
+    if (lifting.objections(towardsRad, unevenMm).isEmpty()) {
       return Math.abs(towardsRad);
     }
     // The body's rise over every axle is a straight line in tan|pitch|.
     for (int i = 0; i < 40; i++) {
       double middle = (allowed + refused) / 2;
-      if (lifting.objections(middle * towardsRad).isEmpty()) {
+      if (lifting.objections(middle * towardsRad, unevenMm).isEmpty()) {
         allowed = middle;
       } else {
         refused = middle;

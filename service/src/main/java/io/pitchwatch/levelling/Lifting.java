@@ -76,11 +76,6 @@ final class Lifting {
     return Math.abs(pitchRad - turned) < 1e-12 ? 0 : pitchRad - turned;
   }
 
-  /** Every limit that taking out a pitch would break, with all axles turned alike. */
-  List<Supplier<Reason>> objections(double pitchRad) {
-    return objections(pitchRad, new double[coach.axles().size()]);
-  }
-
   /**
    * Every limit that taking out a pitch would break, to be put into words when asked.
    *

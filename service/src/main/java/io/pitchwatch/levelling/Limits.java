@@ -2,12 +2,16 @@ package io.pitchwatch.levelling;
 
 import io.pitchwatch.levelling.Choices.Range;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** What limits the axles' lifts beside roll, pitch and twist. */
 final class Limits {
 
   private static final double ROUNDING_MM = 1e-9;
+
+  /** An axle over the middle of the springs pitches nothing. */
+  private static final double LEAST_SLOPE = 1e-9;
 
   private final List<Limit> all;
   private final Piles piles;
@@ -43,13 +47,30 @@ final class Limits {
   static List<Limit> nearTheLine(Stance stance, double rad) {
     List<Limit> limits = new ArrayList<>();
     for (int k = 1; k < stance.axles - 1; k++) {
-      double[] oneMm = new double[stance.axles];
-      oneMm[k] = 1;
-      double nearMm = Math.tan(rad) / Math.abs(stance.rest(oneMm).slope()) / (stance.axles - 2);
+      double nearMm = nearMm(stance, k, rad);
       limits.add(fromTheLine(stance, k, -1, Math.min(nearMm, stance.droopMm[k])));
       limits.add(fromTheLine(stance, k, 1, nearMm));
     }
     return limits;
+  }
+
+  /** The most that this can make of how far the body is from each axle, millimetres. */
+  static double[] sagMm(Stance stance, double rad) {
+    double[] mostMm = new double[stance.axles];
+    for (int k = 1; k < stance.axles - 1; k++) {
+      double[] oneMm = new double[stance.axles];
+      oneMm[k] = nearMm(stance, k, rad);
+      double[] sagMm = stance.sagMm(oneMm);
+      Arrays.setAll(mostMm, i -> mostMm[i] + Math.abs(sagMm[i]));
+    }
+    return mostMm;
+  }
+
+  private static double nearMm(Stance stance, int k, double rad) {
+    double[] oneMm = new double[stance.axles];
+    oneMm[k] = 1;
+    double slope = Math.max(LEAST_SLOPE, Math.abs(stance.rest(oneMm).slope()));
+    return Math.tan(rad) / slope / (stance.axles - 2);
   }
 
   /** Above the line through the outer axles, or below it where the sign is −1. */

@@ -31,6 +31,17 @@ record Question(
     return pitchCounts || Double.isFinite(pitchFromRad);
   }
 
+  /**
+   * Most lean of interest: that of nothing laid. Where ends have to be lifted for the jacks' sake,
+   * also one inside the tolerance.
+   */
+  double mostRad() {
+    double before = lean(rollRad, pitchRad);
+    return movesEnds() && !pitchCounts
+        ? Math.max(before, Excess.leanBelowRad(1, toleranceRad))
+        : before;
+  }
+
   Reach.Terms terms() {
     return new Reach.Terms(rollRad, twistRad, movesEnds(), limits);
   }

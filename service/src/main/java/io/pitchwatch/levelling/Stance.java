@@ -94,6 +94,18 @@ public final class Stance {
     return new Rest(heightMm - slope * middleMm, slope);
   }
 
+  /**
+   * How much further the body comes to rest from each axle than on the bare ground, millimetres.
+   */
+  double[] sagMm(double[] meanMm) {
+    Rest rest = rest(meanMm);
+    double[] sagMm = new double[axles];
+    for (int k = 0; k < axles; k++) {
+      sagMm[k] = rest.atMm(xMm[k]) - meanMm[k];
+    }
+    return sagMm;
+  }
+
   /** What each axle's figure counts at a place: linear between two, and beyond them. */
   double[] weights(double xPlaceMm) {
     double[] weights = new double[axles];

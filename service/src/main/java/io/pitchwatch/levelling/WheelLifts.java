@@ -74,15 +74,10 @@ final class WheelLifts {
    */
   double[] unevenMm() {
     double body = stance.lift(leftMm, rightMm).rollRad();
-    double[] meanMm = meanMm();
-    Stance.Rest rest = stance.rest(meanMm);
-    double[] uneven = new double[leftMm.length];
+    double[] uneven = stance.sagMm(meanMm());
     for (int k = 0; k < uneven.length; k++) {
       double turn = stance.turnRad(k, leftMm[k], rightMm[k]);
-      uneven[k] =
-          Math.tan(Math.abs(turn - body)) * stance.trackMm[k] / 2
-              + rest.atMm(stance.xMm[k])
-              - meanMm[k];
+      uneven[k] += Math.tan(Math.abs(turn - body)) * stance.trackMm[k] / 2;
     }
     return uneven;
   }

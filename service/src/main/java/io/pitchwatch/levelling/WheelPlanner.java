@@ -69,7 +69,8 @@ final class WheelPlanner {
    * can do; empty if there is none.
    */
   Optional<WheelPlan> planFor(JackPlanner jacks) {
-    Range allowed = jacks.allowedRad(Math.abs(lean.pitchRad()) + Site.MOST_RAD);
+    double[] sagMm = Limits.sagMm(stance, SHARED_RAD);
+    Range allowed = jacks.allowedRad(Math.abs(lean.pitchRad()) + Site.MOST_RAD, sagMm);
     if (allowed.from() > allowed.to() || stance.axles == 1) {
       return Optional.empty();
     }

@@ -11,6 +11,9 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 
 /**
  * The contract of docs/levelling.md read literally, and every plan there is looked at: stacks grow
@@ -23,6 +26,7 @@ final class WheelPlannerOracle {
   private final Site site;
   private final Coach coach;
   private final boolean ends;
+  private final Predicate<double[]> accept;
   private final int barrier;
   private final List<Station> stations = new ArrayList<>();
   private final int[] left;
@@ -38,16 +42,18 @@ final class WheelPlannerOracle {
   @SuppressWarnings("ArrayRecordComponent") // Never compared.
   private record Standing(double heightMm, int[] use) {}
 
-  private WheelPlannerOracle(Site site, boolean ends) {
+  private WheelPlannerOracle(
+      Site site, boolean ends, IntPredicate liftsBoth, Predicate<double[]> accept) {
     this.site = site;
     this.coach = site.coach();
     this.ends = ends;
+    this.accept = accept;
     this.barrier = barrier();
     this.left = coach.pieces().stream().mapToInt(Piece::count).toArray();
     boolean rightIsLow = site.lean().rollRad() >= 0;
     for (int axle = 0; axle < coach.axles().size(); axle++) {
       for (boolean right : new boolean[] {false, true}) {
-        boolean lifted = ends || right == rightIsLow;
+        boolean lifted = liftsBoth.test(axle) || right == rightIsLow;
         stations.add(new Station(axle, right, lifted ? standings(axle) : untouched(axle)));
       }
     }
@@ -55,9 +61,24 @@ final class WheelPlannerOracle {
 
   /** The best plan for the sides alone, or for sides and ends. */
   static Best best(Site site, boolean ends) {
-    WheelPlannerOracle oracle = new WheelPlannerOracle(site, ends);
-    oracle.combine(0, new double[oracle.stations.size()], 0);
-    return oracle.best;
+    return new WheelPlannerOracle(site, ends, axle -> ends, heights -> true).find();
+  }
+
+  /**
+   * The best plan for the sides that is accepted, with both wheels of some axles lifted.
+   *
+   * @param liftsBoth whether both wheels of an axle, by its index, may be lifted
+   * @param accept asked with the height of every station, front to back, left before right
+   * @return empty if none is accepted
+   */
+  static Optional<Best> best(Site site, IntPredicate liftsBoth, Predicate<double[]> accept) {
+    Best best = new WheelPlannerOracle(site, false, liftsBoth, accept).find();
+    return best.excessHundredths == Long.MAX_VALUE ? Optional.empty() : Optional.of(best);
+  }
+
+  private Best find() {
+    combine(0, new double[stations.size()], 0);
+    return best;
   }
 
   private int abreast(Piece piece, Axle axle) {
@@ -217,7 +238,7 @@ final class WheelPlannerOracle {
       mostTurn = Math.max(mostTurn, turn);
     }
     boolean twisted = mostTurn - leastTurn > coach.levelling().twistRad() + 1e-11;
-    if (!twisted && !(ends && hangs(meanMm))) {
+    if (!twisted && !(ends && hangs(meanMm)) && accept.test(heightMm)) {
       double lean = ends ? Math.max(Math.abs(roll), Math.abs(pitch(meanMm))) : Math.abs(roll);
       double tallestMm = Arrays.stream(heightMm).max().orElse(0);
       prefer(new Best(excess(lean), pieces, lean, tallestMm));
