@@ -32,6 +32,7 @@ class ClosedLoopPropertyTest {
 
   private int laid;
   private int promised;
+  private int shared;
   private double worstDeg;
 
   @Test
@@ -51,6 +52,7 @@ class ClosedLoopPropertyTest {
         "closed loop, seed %d: %d sites, %d plans carried out, %d promised level, worst difference"
             + " %.3f deg%n",
         SEED, SITES, laid, promised, worstDeg);
+    assertTrue(shared > 0, "no plan whose springs share a lift");
     assertTrue(laid > SITES / 3 && promised > SITES / 6, laid + " laid, " + promised + " promised");
   }
 
@@ -102,6 +104,7 @@ class ClosedLoopPropertyTest {
       double toleranceDeg = Math.toDegrees(plan.site().toleranceRad()) + GIVES_DEG;
       assertEquals(0, Math.toDegrees(pose.attitude().rollRad()), toleranceDeg, which + ": roll");
       boolean said = plan.reasons().stream().anyMatch(reason -> reason.code().equals("springs"));
+      shared += said ? 1 : 0;
       double pitchDeg = Math.toDegrees(pose.attitude().pitchRad()) - (said ? sharedDeg : 0);
       assertEquals(0, pitchDeg, toleranceDeg, which + ": pitch");
     }
