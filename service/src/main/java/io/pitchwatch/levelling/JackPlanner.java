@@ -28,7 +28,7 @@ final class JackPlanner {
   JackPlanner(Coach coach) {
     this.coach = coach;
     this.lifting = new Lifting(coach);
-    this.pads = new Pads(coach.pads());
+    this.pads = new Pads(PadStock.of(coach));
   }
 
   /** The moves that follow a wheel plan. */
