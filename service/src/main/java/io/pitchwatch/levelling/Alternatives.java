@@ -28,7 +28,8 @@ final class Alternatives {
       }
       Plan other = LevelPlanner.planOnly(plan.site().with(without(plan.site().coach(), piece)));
       if (isAsGood(other, plan)
-          && others.stream().noneMatch(o -> o.plan().wheels().equals(other.wheels()))) {
+          && others.stream()
+              .noneMatch(o -> o.plan().wheels().wheels().equals(other.wheels().wheels()))) {
         others.add(new Alternative(piece.id(), other));
       }
     }

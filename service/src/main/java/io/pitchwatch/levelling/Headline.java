@@ -49,7 +49,9 @@ public final class Headline {
     }
     String joined = String.join("; then ", parts);
     String text = Character.toUpperCase(joined.charAt(0)) + joined.substring(1);
-    return plan.verdict() == PlanVerdict.GOOD ? text : text + " (the best there is here)";
+    String best =
+        plan.wheels().proven() ? " (the best there is here)" : " (the best that was found)";
+    return plan.verdict() == PlanVerdict.GOOD ? text : text + best;
   }
 
   private String better() {

@@ -89,10 +89,17 @@ public final class LevelPlanner {
     boolean roll = Excess.hundredths(Math.abs(after.rollRad()), toleranceRad) == 0;
     boolean pitch = Excess.hundredths(Math.abs(after.pitchRad()), toleranceRad) == 0;
     if (!roll) {
-      reasons.add(remains("side to side", after.rollRad(), site));
+      reasons.add(remains("side to side", after.rollRad(), site, wheels.proven()));
     }
     if (!pitch) {
-      reasons.add(remains("front to back", after.pitchRad(), site));
+      reasons.add(remains("front to back", after.pitchRad(), site, wheels.proven()));
+    }
+    if (!wheels.proven()) {
+      reasons.add(
+          new Reason(
+              "not-proven",
+              "so much is on board that not everything could be compared: there may be a better"
+                  + " plan"));
     }
     springs(site, wheels).ifPresent(reasons::add);
     reasons.addAll(jacks.remarks());
@@ -116,7 +123,7 @@ public final class LevelPlanner {
                     + " lower than that; measure again after laying"));
   }
 
-  private static Reason remains(String way, double rad, Site site) {
+  private static Reason remains(String way, double rad, Site site, boolean proven) {
     return new Reason(
         "inventory",
         AngleText.of(Math.abs(rad), 2)
@@ -124,6 +131,7 @@ public final class LevelPlanner {
             + way
             + " remains, more than the "
             + AngleText.of(site.toleranceRad(), 2)
-            + " of this stay: what is on board allows no less");
+            + " of this stay: "
+            + (proven ? "what is on board allows no less" : "nothing less was found"));
   }
 }

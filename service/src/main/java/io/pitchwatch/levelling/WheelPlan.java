@@ -12,13 +12,30 @@ import java.util.List;
  * @param excessHundredths how far the lean that counts exceeds the stay's tolerance, hundredths of
  *     a degree, rounded; 0 when inside
  * @param pieces laid in all, stairs included
+ * @param proven whether no better one can be; else there was too much on board to compare
  */
 public record WheelPlan(
-    List<WheelStack> wheels, Lean after, double twistRad, long excessHundredths, int pieces) {
+    List<WheelStack> wheels,
+    Lean after,
+    double twistRad,
+    long excessHundredths,
+    int pieces,
+    boolean proven) {
 
   /** Copies the list. */
   public WheelPlan {
     wheels = List.copyOf(wheels);
+  }
+
+  /** One that no other beats. */
+  WheelPlan(
+      List<WheelStack> wheels, Lean after, double twistRad, long excessHundredths, int pieces) {
+    this(wheels, after, twistRad, excessHundredths, pieces, true);
+  }
+
+  /** The same, proven or not. */
+  WheelPlan proven(boolean isProven) {
+    return new WheelPlan(wheels, after, twistRad, excessHundredths, pieces, isProven);
   }
 
   /** Nothing under any wheel. */

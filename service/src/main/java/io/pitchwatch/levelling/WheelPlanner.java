@@ -96,10 +96,9 @@ final class WheelPlanner {
             remains.to(),
             accept);
     int most = Arrays.stream(counts(task)).sum();
-    Find find =
-        search(task, false, question)
-            .run(most, () -> search(task, true, question).run(most, () -> null));
-    return Optional.ofNullable(find).map(this::plan);
+    Search search = search(task, false, question);
+    Find find = search.run(most, () -> search(task, true, question).run(most, () -> null));
+    return Optional.ofNullable(find).map(this::plan).map(plan -> plan.proven(search.isProof()));
   }
 
   /** How high the wheels stand, mirrored or not. */
@@ -196,11 +195,7 @@ final class WheelPlanner {
     if (asksGround()) {
       return index == barrier;
     }
-    return switch (site.surface()) {
-      case SOFT, GRASS -> kind != PieceKind.BLOCK;
-      case GRAVEL -> kind != PieceKind.SHEET;
-      case CONCRETE, ASPHALT -> true;
-    };
+    return site.surface().mayBeLowest(kind);
   }
 
   private WheelPlan plan(Find find) {

@@ -1,6 +1,7 @@
 package io.pitchwatch.levelling;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.pitchwatch.coach.Coach;
@@ -44,8 +45,24 @@ class LargeInventoryTest {
   @Test
   @Timeout(PATIENCE_S)
   void givesASafePlanWhereNothingLevelsTheCoach() {
-    WheelPlan plan = safePlan(coach(8, 10, 5.3, 4.1), 4.3, -4.7);
+    WheelPlan plan = safePlan(coach(8, 25, 5.3, 4.1), 4.3, -1.7);
     assertTrue(plan.excessHundredths() < 420, plan.toString());
+    assertFalse(plan.proven(), "not everything was compared");
+  }
+
+  @Test
+  @Timeout(PATIENCE_S)
+  void saysThatThereMayBeABetterOne() {
+    Plan plan = LevelPlanner.planOnly(HeronOnSite.site(coach(8, 25, 5.3, 4.1), 4.3, -1.7));
+    List<String> reasons = plan.reasons().stream().map(Reason::text).toList();
+    assertTrue(
+        reasons.contains(
+            "so much is on board that not everything could be compared: there may be a better"
+                + " plan"),
+        reasons.toString());
+    assertTrue(
+        reasons.stream().noneMatch(text -> text.contains("allows no less")), reasons.toString());
+    assertTrue(Headline.of(plan).endsWith("(the best that was found)"), Headline.of(plan));
   }
 
   @Test
