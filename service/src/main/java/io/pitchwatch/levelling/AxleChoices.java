@@ -18,8 +18,8 @@ final class AxleChoices implements Prices.Need {
   /** Rounding must never leave out what lies on a limit. */
   private static final double ROUNDING_MM = 1e-5;
 
-  /** A choice, also while it is gathered. */
-  private static final int CHOICE_WORDS = 16;
+  /** A choice beside what it takes of each kind. */
+  private static final int CHOICE_WORDS = 8;
 
   private final Stacks stacks;
   private final long[] onBoard;

@@ -67,10 +67,14 @@ public final class LevelPlanner {
       return done(site, wheels, planned, reasons);
     }
     reasons.addAll(((JackOutcome.Refused) outcome).reasons());
-    Optional<WheelPlan> ends = new WheelPlanner(site).planFor(jacks);
+    WheelPlanner planner = new WheelPlanner(site);
+    Optional<WheelPlan> ends = planner.planFor(jacks);
     if (ends.isPresent() && jacks.plan(ends.get()) instanceof JackOutcome.Planned planned) {
       reasons.add(new Reason("low-end", "so blocks go under both wheels of the low end as well"));
       return done(site, ends.get(), planned, reasons);
+    }
+    if (!planner.isProof()) {
+      reasons.add(notProven());
     }
     WheelPlan nothing = WheelPlan.nothing(site.lean(), site.toleranceRad());
     return new Plan(site, nothing, List.of(), site.lean(), PlanVerdict.MOVE, reasons, List.of());
@@ -95,17 +99,19 @@ public final class LevelPlanner {
       reasons.add(remains("front to back", after.pitchRad(), site, wheels.proven()));
     }
     if (!wheels.proven()) {
-      reasons.add(
-          new Reason(
-              "not-proven",
-              "so much is on board that not everything could be compared: there may be a better"
-                  + " plan"));
+      reasons.add(notProven());
     }
     springs(site, wheels).ifPresent(reasons::add);
     reasons.addAll(jacks.remarks());
     reasons.addAll(Bearing.remarks(site, wheels));
     PlanVerdict verdict = roll && pitch ? PlanVerdict.GOOD : PlanVerdict.BEST_POSSIBLE;
     return new Plan(site, wheels, jacks.moves(), after, verdict, reasons, List.of());
+  }
+
+  private static Reason notProven() {
+    return new Reason(
+        "not-proven",
+        "so much is on board that not everything could be compared: there may be a better plan");
   }
 
   /** Where three axles are lifted by what no straight line goes through, their springs share it. */

@@ -25,11 +25,14 @@ final class Search {
   /** So many stacks and choices take longer than a guess. */
   private static final int LARGE = 4000;
 
-  /** A quarter of the heap that the launcher gives; ten times what 40 pieces have ever needed. */
-  private static final long MEMORY_WORDS = 3_000_000;
+  /** Left to the rest of the service, bytes. */
+  private static final long HEAP_SPARED = 24 << 20;
+
+  /** More than any coach with 40 pieces of 8 kinds needed in trials, words of eight bytes. */
+  private static final long MOST_WORDS = 24_000_000;
 
   /** A guess is asked for while the search it is for keeps what it has. */
-  private static final long GUESS_WORDS = 1_500_000;
+  private static final long GUESS_WORDS = 3_000_000;
 
   private final AxleChoices[] axles;
   private final Question question;
@@ -51,8 +54,14 @@ final class Search {
     this.join = new Join(stance, question, bound, onBoard);
     this.level = new Choices[axles.length];
     this.least = new int[axles.length];
-    this.memory = new Allowance(axles[0].isRough() ? GUESS_WORDS : MEMORY_WORDS);
+    this.memory = new Allowance(axles[0].isRough() ? GUESS_WORDS : words());
     Arrays.stream(axles).forEach(axle -> axle.keepWithin(memory));
+  }
+
+  /** What the heap has room for. */
+  private static long words() {
+    long heap = (Runtime.getRuntime().maxMemory() - HEAP_SPARED) / Long.BYTES;
+    return Math.max(GUESS_WORDS, Math.min(MOST_WORDS, heap));
   }
 
   /** Whether what was found is the best for certain. */

@@ -44,6 +44,7 @@ final class WheelPlanner {
   private final Lean lean;
   private final int barrier;
   private final double groundMm;
+  private boolean isProof = true;
 
   /** The planner of a site. */
   WheelPlanner(Site site) {
@@ -98,7 +99,13 @@ final class WheelPlanner {
     int most = Arrays.stream(counts(task)).sum();
     Search search = search(task, false, question);
     Find find = search.run(most, () -> search(task, true, question).run(most, () -> null));
-    return Optional.ofNullable(find).map(this::plan).map(plan -> plan.proven(search.isProof()));
+    isProof = search.isProof();
+    return Optional.ofNullable(find).map(this::plan).map(plan -> plan.proven(isProof));
+  }
+
+  /** Whether the last plan is the best for certain, or there is none for certain. */
+  boolean isProof() {
+    return isProof;
   }
 
   /** How high the wheels stand, mirrored or not. */
