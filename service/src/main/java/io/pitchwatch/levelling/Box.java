@@ -31,6 +31,22 @@ final class Box {
     Arrays.fill(toApartMm, Double.POSITIVE_INFINITY);
   }
 
+  /** Takes over what another box says of an axle. */
+  void take(int k, Box other) {
+    fromMm[k] = other.fromMm[k];
+    toMm[k] = other.toMm[k];
+    fromApartMm[k] = other.fromApartMm[k];
+    toApartMm[k] = other.toApartMm[k];
+  }
+
+  /** Puts an axle to one place. */
+  void put(int k, double meanMm, double apartMm) {
+    fromMm[k] = meanMm;
+    toMm[k] = meanMm;
+    fromApartMm[k] = apartMm;
+    toApartMm[k] = apartMm;
+  }
+
   /**
    * The least of perMean·mean + perApart·apart of an axle, millimetres: no station stands lower
    * than the ground, so the mean is at least half of what is apart, either way.

@@ -91,19 +91,12 @@ final class Join {
         open.toMm[k] = level[k].mostMeanMm;
         open.fromApartMm[k] = stance.trackMm[k] * Math.tan(level[k].leastTurnRad());
         open.toApartMm[k] = stance.trackMm[k] * Math.tan(level[k].mostTurnRad());
-        leaveOpen(k);
+        box.take(k, open);
       }
       if (leaveTheLeast()) {
         choose(0, 0);
       }
     }
-  }
-
-  private void leaveOpen(int k) {
-    fromMm[k] = open.fromMm[k];
-    toMm[k] = open.toMm[k];
-    box.fromApartMm[k] = open.fromApartMm[k];
-    box.toApartMm[k] = open.toApartMm[k];
   }
 
   /** Whether what was taken could do at all. */
@@ -150,7 +143,7 @@ final class Join {
             k, new Range(Math.max(roomFromRad[step], fromRad), Math.min(roomToRad[step], toRad))),
         meanMm(k),
         i -> choose(step, turnedRad, i));
-    leaveOpen(k);
+    box.take(k, open);
   }
 
   /** The most that the axles after this step turn the body. */
@@ -182,12 +175,8 @@ final class Join {
       return false;
     }
     chosen[k] = choice;
-    fromMm[k] = level[k].meanMm[choice];
-    toMm[k] = fromMm[k];
-    if (limits.askApart) {
-      box.fromApartMm[k] = stance.trackMm[k] * Math.tan(turnRad);
-      box.toApartMm[k] = box.fromApartMm[k];
-    }
+    double apartMm = limits.askApart ? stance.trackMm[k] * Math.tan(turnRad) : 0;
+    box.put(k, level[k].meanMm[choice], apartMm);
     if (step == level.length - 1) {
       finish(together);
       return true;
