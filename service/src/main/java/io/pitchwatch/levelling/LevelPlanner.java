@@ -18,6 +18,9 @@ import java.util.function.Supplier;
  */
 public final class LevelPlanner {
 
+  /** Less than this that the springs share is not worth a word (our own figure). */
+  private static final double SHARED_RAD = Math.toRadians(0.05);
+
   private LevelPlanner() {}
 
   /** The plan with its alternatives and with what would change it. */
@@ -117,7 +120,7 @@ public final class LevelPlanner {
   /** Where three axles are lifted by what no straight line goes through, their springs share it. */
   private static Optional<Reason> springs(Site site, WheelPlan wheels) {
     double sharedRad = new WheelLifts(site.coach(), wheels.wheels()).sharedPitchRad();
-    return Math.abs(sharedRad) <= WheelPlanner.SHARED_RAD
+    return Math.abs(sharedRad) <= SHARED_RAD
         ? Optional.empty()
         : Optional.of(
             new Reason(
