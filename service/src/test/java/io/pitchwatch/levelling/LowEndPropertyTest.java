@@ -81,7 +81,7 @@ class LowEndPropertyTest {
   }
 
   /**
-   * Over three axles the springs pitch the body by no more than 0.1 deg from the line through the
+   * Over three axles the springs pitch the body by no more than 0.075 deg from the line through the
    * outer ones. The moments of springs at a mean height of e, with rates c = load / droop, about
    * their centre s give it a slope of c₂·(x₂ − s)·e / Σ c·(x − s)².
    */
@@ -114,7 +114,7 @@ class LowEndPropertyTest {
             * (middle.positionMm() - centreMm)
             * Math.abs(aboveMm)
             / inertia;
-    return Math.abs(slope) <= Math.tan(Math.toRadians(0.1)) + 1e-12
+    return Math.abs(slope) <= Math.tan(Math.toRadians(0.075)) + 1e-12
         && -aboveMm <= middle.droopMm() + 1e-9;
   }
 }
