@@ -8,8 +8,8 @@ import java.util.List;
 /** Lists the ways in which pads may be shared out among feet. */
 final class PadWays {
 
-  /** More than this are not told apart. */
-  private static final int MOST = 5000;
+  /** More than this are not told apart: eight pads under four feet are fewer (our own figure). */
+  private static final int MOST = 500;
 
   private final List<Pad> kinds;
   private final List<Room> rooms;
