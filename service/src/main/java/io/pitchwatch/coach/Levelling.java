@@ -31,6 +31,11 @@ public record Levelling(
     Require.positive("season", seasonRad);
   }
 
+  /** No piece is laid that is thicker, millimetres: it would be too tall a step, or stack. */
+  public double thickestMm() {
+    return Math.min(stepMm, stackMm);
+  }
+
   /** The tolerance, in radians, for the given kind of stay. */
   public double toleranceRad(Stay stay) {
     return switch (stay) {

@@ -76,8 +76,8 @@ final class LeanOptions {
   }
 
   private static void angle(String option, double deg, List<String> faults) {
-    double mostDeg = Math.rint(Math.toDegrees(Site.MOST_RAD));
-    if (!(Math.abs(deg) <= mostDeg)) {
+    double mostDeg = Math.toDegrees(Site.MOST_RAD);
+    if (!Site.isPlannable(Math.toRadians(deg))) {
       faults.add(
           String.format(
               Locale.ROOT,

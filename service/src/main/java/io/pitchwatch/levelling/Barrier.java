@@ -51,7 +51,6 @@ final class Barrier {
     }
     return piece.kind() != PieceKind.BLOCK
         && piece.count() >= needed
-        && piece.thicknessMm() <= coach.levelling().stepMm()
-        && piece.thicknessMm() <= coach.levelling().stackMm();
+        && piece.thicknessMm() <= coach.levelling().thickestMm();
   }
 }

@@ -23,20 +23,22 @@ final class JackPlanner {
 
   private final Coach coach;
   private final Lifting lifting;
+  private final List<Pad> stock;
   private final Pads pads;
 
   JackPlanner(Coach coach) {
     this.coach = coach;
     this.lifting = new Lifting(coach);
-    this.pads = new Pads(PadStock.of(coach));
+    this.stock = PadStock.of(coach);
+    this.pads = new Pads(stock);
   }
 
   /** The moves that follow a wheel plan. */
   JackOutcome plan(WheelPlan wheels) {
     Lean lean = wheels.after();
-    WheelLifts lifts = new WheelLifts(coach, wheels.wheels());
+    WheelLifts lifts = WheelLifts.of(coach, wheels.wheels());
     double[] raises = lifting.raisesMm(lean.pitchRad());
-    if (lifting.pairs().size() == 1 && raises[0] == 0) {
+    if (stayUp(raises)) {
       return new JackOutcome.Planned(List.of(), lean, List.of());
     }
     List<Supplier<Reason>> objections = lifting.objections(lean.pitchRad(), lifts.unevenMm());
@@ -69,9 +71,14 @@ final class JackPlanner {
    */
   boolean takes(WheelLifts lifts, double pitchRad) {
     double[] raises = lifting.raisesMm(pitchRad);
-    return (raises.length == 1 && raises[0] == 0)
+    return stayUp(raises)
         || (lifting.objections(pitchRad, lifts.unevenMm()).isEmpty()
             && pads.suffice(feet(lifts, raises)));
+  }
+
+  /** Whether a single pair would not help, and so stays up. */
+  private static boolean stayUp(double[] raises) {
+    return raises.length == 1 && raises[0] == 0;
   }
 
   /**
@@ -85,7 +92,7 @@ final class JackPlanner {
     Strokes strokes = new Strokes(coach, lifting.pairs(), pitchRad, groundMm);
     List<Limit> limits = strokes.raises();
     limits.addAll(others);
-    return new Limits(limits, strokes.piles());
+    return new Limits(limits, strokes.piles(stock));
   }
 
   /**

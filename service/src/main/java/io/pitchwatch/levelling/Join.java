@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 
 /**
  * Joins choices, one for each axle, to the best combination of so many pieces. The bound, the twist
- * and the shares of stiffness leave each axle a narrow range of turns, pitch and line one of mean
+ * and the shares of stiffness leave each axle a narrow range of turns, pitch and limits one of mean
  * lifts; the axle with the fewest choices comes first, so that the longest list is only asked for
  * what fits. Inside one number of pieces the order of preference is the order of leans, so each
  * find brings the bound down.
@@ -191,7 +191,7 @@ final class Join {
 
   /** What of these turns of an axle the limits leave, given the lifts of the others. */
   private Range turnRad(int k, Range range) {
-    if (!question.movesEnds() || !limits.askApart) {
+    if (!limits.askApart) {
       return range;
     }
     Range apartMm = limits.apartMm(k, box);
@@ -223,9 +223,7 @@ final class Join {
     int last = level.length - 1;
     double liftMm = fromMm[0] - fromMm[last];
     if (last > 0
-        && (liftMm < bound.liftFromMm()
-            || liftMm > bound.liftToMm()
-            || (question.movesEnds() && !limits.hold(box)))) {
+        && (liftMm < bound.liftFromMm() || liftMm > bound.liftToMm() || !limits.hold(box))) {
       return;
     }
     double roll = question.rollRad() - turnedRad;

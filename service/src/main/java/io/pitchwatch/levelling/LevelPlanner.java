@@ -119,7 +119,7 @@ public final class LevelPlanner {
 
   /** Where three axles are lifted by what no straight line goes through, their springs share it. */
   private static Optional<Reason> springs(Site site, WheelPlan wheels) {
-    double sharedRad = new WheelLifts(site.coach(), wheels.wheels()).sharedPitchRad();
+    double sharedRad = WheelLifts.of(site.coach(), wheels.wheels()).sharedPitchRad();
     return Math.abs(sharedRad) <= SHARED_RAD
         ? Optional.empty()
         : Optional.of(

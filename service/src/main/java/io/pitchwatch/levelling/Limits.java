@@ -2,7 +2,6 @@ package io.pitchwatch.levelling;
 
 import io.pitchwatch.levelling.Choices.Range;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /** What limits the axles' lifts beside roll, pitch and twist. */
@@ -58,18 +57,17 @@ final class Limits {
   static double[] sagMm(Stance stance, double rad) {
     double[] mostMm = new double[stance.axles];
     for (int k = 1; k < stance.axles - 1; k++) {
-      double[] oneMm = new double[stance.axles];
-      oneMm[k] = nearMm(stance, k, rad);
-      double[] sagMm = stance.sagMm(oneMm);
-      Arrays.setAll(mostMm, i -> mostMm[i] + Math.abs(sagMm[i]));
+      double nearMm = nearMm(stance, k, rad);
+      Stance.Rest rest = stance.restOn(k);
+      for (int i = 0; i < mostMm.length; i++) {
+        mostMm[i] += nearMm * Math.abs(rest.atMm(stance.xMm[i]) - (i == k ? 1 : 0));
+      }
     }
     return mostMm;
   }
 
   private static double nearMm(Stance stance, int k, double rad) {
-    double[] oneMm = new double[stance.axles];
-    oneMm[k] = 1;
-    double slope = Math.max(LEAST_SLOPE, Math.abs(stance.rest(oneMm).slope()));
+    double slope = Math.max(LEAST_SLOPE, Math.abs(stance.restOn(k).slope()));
     return Math.tan(rad) / slope / (stance.axles - 2);
   }
 

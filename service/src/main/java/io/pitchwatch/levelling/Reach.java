@@ -26,7 +26,6 @@ final class Reach {
   private final Stance stance;
   private final Box box;
   private Limits limits;
-  private final boolean[] both;
   private final double[] tallestMm;
   private final Terms terms;
   private Wish wish = new Wish(0, 0, 0);
@@ -59,7 +58,6 @@ final class Reach {
    */
   Reach(Stance stance, AxleChoices[] axles, Terms terms) {
     this.stance = stance;
-    both = new boolean[stance.axles];
     tallestMm = new double[stance.axles];
     this.terms = terms;
     limits = terms.limits();
@@ -69,11 +67,10 @@ final class Reach {
     fromMm = box.fromMm;
     toMm = box.toMm;
     for (int k = 0; k < stance.axles; k++) {
-      both[k] = axles[k].both();
-      box.rightOnly[k] = !both[k];
+      box.rightOnly[k] = !axles[k].both();
       tallestMm[k] = axles[k].tallestMm();
       toRad[k] = Math.atan(tallestMm[k] / stance.trackMm[k]);
-      fromRad[k] = both[k] ? -toRad[k] : 0;
+      fromRad[k] = box.rightOnly[k] ? 0 : -toRad[k];
       fromMm[k] = 0;
       toMm[k] = tallestMm[k];
     }
@@ -104,6 +101,7 @@ final class Reach {
     }
   }
 
+  /** Which axles are lifted at their right stations alone. */
   boolean[] rightOnly() {
     return box.rightOnly;
   }
@@ -179,7 +177,7 @@ final class Reach {
     double highMm = trackMm * Math.tan(toRad[k]);
     double apartMm = Math.max(0, Math.max(lowMm, -highMm));
     double most = 2 * Math.min(toMm[k], tallestMm[k] - fromMm[k]) + SLACK_MM;
-    if (both[k]) {
+    if (!box.rightOnly[k]) {
       fromMm[k] = Math.max(fromMm[k], apartMm / 2 - SLACK_MM);
       toMm[k] = Math.min(toMm[k], tallestMm[k] - apartMm / 2 + SLACK_MM);
       fromRad[k] = Math.max(fromRad[k], -Math.atan(most / trackMm));

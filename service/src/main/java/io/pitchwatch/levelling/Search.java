@@ -80,30 +80,32 @@ final class Search {
     Find best = null;
     Find guessed = null;
     boolean asked = false;
-    for (int n = 0; n <= mostPieces && !memory.isSpent(); n++) {
+    boolean ended = false;
+    for (int n = 0; n <= mostPieces && !memory.isSpent() && !ended; n++) {
       if (!asked && Arrays.stream(axles).mapToInt(AxleChoices::size).sum() > LARGE) {
         asked = true;
         guessed = guess.get();
         noWorseThan(guessed);
       }
-      if (!narrow()) {
-        return isProof() ? best : better(best, guessed);
-      }
-      join.best.begin(best);
-      if (suffice(n)) {
-        split(0, n);
-      }
-      Find found = join.best.get();
+      ended = !narrow();
+      Find found = ended ? null : ofPieces(n, best);
       if (found != null) {
         best = found;
         long excess = Excess.hundredths(found.leanRad(), question.toleranceRad());
-        if (excess == 0) {
-          return isProof() ? best : better(best, guessed);
-        }
+        ended = excess == 0;
         bound.lower(Excess.leanBelowRad(excess, question.toleranceRad()));
       }
     }
-    return isProof() ? best : better(best, asked ? guessed : guess.get());
+    return isProof() ? best : better(best, asked || ended ? guessed : guess.get());
+  }
+
+  /** The best of so many pieces that is better than that of fewer, or null. */
+  private @Nullable Find ofPieces(int pieces, @Nullable Find fewer) {
+    join.best.begin(fewer);
+    if (suffice(pieces)) {
+      split(0, pieces);
+    }
+    return join.best.get();
   }
 
   /** Of two, by excess and pieces; null if there is none. */

@@ -21,6 +21,8 @@ public record Site(Coach coach, Lean lean, Surface surface, Stay stay) {
    */
   public static final double MOST_RAD = Math.toRadians(15);
 
+  private static final double ROUNDING_RAD = Math.toRadians(1e-9);
+
   /**
    * Checks the lean.
    *
@@ -32,10 +34,17 @@ public record Site(Coach coach, Lean lean, Surface surface, Stay stay) {
   }
 
   private static void check(String name, double deg) {
-    if (!(Math.abs(deg) <= Math.toDegrees(MOST_RAD) + 1e-9)) {
+    if (!isPlannable(Math.toRadians(deg))) {
       throw new IllegalArgumentException(
           name + " is " + deg + " deg; -15 to 15 deg can be planned for");
     }
+  }
+
+  /**
+   * Whether an angle, radians, is not more than can be planned for; rounding counts for nothing.
+   */
+  public static boolean isPlannable(double rad) {
+    return Math.abs(rad) <= MOST_RAD + ROUNDING_RAD;
   }
 
   /** The tolerance of the stay, radians. */

@@ -3,6 +3,7 @@ package io.pitchwatch.levelling;
 import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.Axle;
 import io.pitchwatch.coach.Coach;
+import io.pitchwatch.coach.JackPair;
 import java.util.List;
 
 /**
@@ -94,16 +95,11 @@ public final class Stance {
     return new Rest(heightMm - slope * middleMm, slope);
   }
 
-  /**
-   * How much further the body comes to rest from each axle than on the bare ground, millimetres.
-   */
-  double[] sagMm(double[] meanMm) {
-    Rest rest = rest(meanMm);
-    double[] sagMm = new double[axles];
-    for (int k = 0; k < axles; k++) {
-      sagMm[k] = rest.atMm(xMm[k]) - meanMm[k];
-    }
-    return sagMm;
+  /** The body where both stations of one axle alone are lifted, by a millimetre. */
+  Rest restOn(int axle) {
+    double[] meanMm = new double[axles];
+    meanMm[axle] = 1;
+    return rest(meanMm);
   }
 
   /** What each axle's figure counts at a place: linear between two, and beyond them. */
@@ -120,6 +116,21 @@ public final class Stance {
     weights[k + 1] = (xPlaceMm - xMm[k]) / (xMm[k + 1] - xMm[k]);
     weights[k] = 1 - weights[k + 1];
     return weights;
+  }
+
+  /** A figure of the axles at a place, linear between them and beyond. */
+  double along(double xPlaceMm, double[] figures) {
+    double[] weights = weights(xPlaceMm);
+    double sum = 0;
+    for (int k = 0; k < axles; k++) {
+      sum += weights[k] * figures[k];
+    }
+    return sum;
+  }
+
+  /** What a foot rises where the right station at its place stands a millimetre above the left. */
+  double reach(JackPair pair) {
+    return pair.spacingMm() / (2 * along(pair.positionMm(), trackMm));
   }
 
   /** By how far an axle turns, right side up, radians. */

@@ -2,6 +2,7 @@ package io.pitchwatch.levelling;
 
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.JackPair;
+import io.pitchwatch.coach.Pad;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,8 +44,8 @@ final class Strokes {
     return limits;
   }
 
-  /** What gap and raise limit, shared out as the pads may be. */
-  Piles piles() {
+  /** What gap and raise limit, in whatever way these pads are shared out. */
+  Piles piles(List<Pad> pads) {
     List<List<Limit>> feet = new ArrayList<>();
     List<PadWays.Room> rooms = new ArrayList<>();
     if (pairs.size() < 2) {
@@ -61,7 +62,7 @@ final class Strokes {
         rooms.add(new PadWays.Room(highestMm, pair.footMm()));
       }
     }
-    return new Piles(feet, new PadWays(coach.pads(), rooms).list());
+    return new Piles(feet, new PadWays(pads, rooms).list());
   }
 
   /** The gap under a foot after docs/levelling.md; over three axles also that of a stiff body. */
@@ -69,12 +70,8 @@ final class Strokes {
     double[] raise = raise(pair, low);
     double mostMm = strokeMm(pair, low) - pair.clearanceMm() - groundMm;
     double[] along = stance.weights(pair.positionMm());
-    double trackMm = 0;
-    for (int k = 0; k < stance.axles; k++) {
-      trackMm += along[k] * stance.trackMm[k];
-    }
     double[] none = new double[stance.axles];
-    double reach = side * pair.spacingMm() / (2 * trackMm);
+    double reach = side * stance.reach(pair);
     limits.add(new Limit(sum(raise, 1, along), sum(none, reach, along), mostMm));
     if (stance.axles > 2) {
       double[] lean = new double[stance.axles];
@@ -124,9 +121,7 @@ final class Strokes {
   private double[] rest(double xMm) {
     double[] rest = new double[stance.axles];
     for (int k = 0; k < stance.axles; k++) {
-      double[] oneMm = new double[stance.axles];
-      oneMm[k] = 1;
-      rest[k] = stance.rest(oneMm).atMm(xMm);
+      rest[k] = stance.restOn(k).atMm(xMm);
     }
     return rest;
   }

@@ -116,7 +116,7 @@ public final class Turning {
 
   private static Heading heading(Site site, int deg) {
     Lean lean = turned(site.lean(), Math.toRadians(deg));
-    if (lean.largestRad() > Site.MOST_RAD) {
+    if (!Site.isPlannable(lean.largestRad())) {
       // Both angles of a slope that can be planned for may come together in one that cannot.
       String text = words(deg, lean) + "no safe plan";
       return new Heading(deg, lean, PlanVerdict.MOVE, 0, 0, 0, text);

@@ -32,8 +32,8 @@ final class Unusable {
           new Reason("no-pieces", "nothing to lay under tyres is on board, says the config"));
     }
     List<Reason> remarks = new ArrayList<>();
+    double mostMm = coach.levelling().thickestMm();
     for (Piece piece : pieces) {
-      double mostMm = Math.min(coach.levelling().stepMm(), coach.levelling().stackMm());
       if (piece.thicknessMm() > mostMm + 1e-6) {
         remarks.add(tooThick(piece, mostMm));
         continue;

@@ -1,9 +1,11 @@
 package io.pitchwatch.levelling;
 
+import io.pitchwatch.attitude.Lean;
 import io.pitchwatch.coach.Axle;
 import io.pitchwatch.coach.Coach;
 import io.pitchwatch.coach.Direction;
 import io.pitchwatch.coach.JackPair;
+import java.util.Arrays;
 import java.util.List;
 
 /** How high the wheels stand on their stacks, and what that does to jacks, tyres and springs. */
@@ -12,6 +14,11 @@ final class WheelLifts {
   private final Stance stance;
   private final double[] leftMm;
   private final double[] rightMm;
+  private final double[] meanMm;
+  private final Stance.Rest rest;
+
+  /** How the body turns by them. */
+  private final Lean turn;
 
   /**
    * Lifts of the wheels.
@@ -23,12 +30,17 @@ final class WheelLifts {
     this.stance = stance;
     this.leftMm = leftMm;
     this.rightMm = rightMm;
+    meanMm = new double[leftMm.length];
+    Arrays.setAll(meanMm, k -> (leftMm[k] + rightMm[k]) / 2);
+    rest = stance.rest(meanMm);
+    turn = stance.lift(leftMm, rightMm);
   }
 
   /** The lifts of what stands under the wheels of a coach. */
-  WheelLifts(Coach coach, List<WheelStack> wheels) {
-    this(new Stance(coach), new double[coach.axles().size()], new double[coach.axles().size()]);
+  static WheelLifts of(Coach coach, List<WheelStack> wheels) {
     List<Axle> axles = coach.axles();
+    double[] leftMm = new double[axles.size()];
+    double[] rightMm = new double[axles.size()];
     for (WheelStack wheel : wheels) {
       for (int k = 0; k < axles.size(); k++) {
         if (axles.get(k).id().equals(wheel.axle())) {
@@ -36,6 +48,7 @@ final class WheelLifts {
         }
       }
     }
+    return new WheelLifts(new Stance(coach), leftMm, rightMm);
   }
 
   /**
@@ -44,9 +57,9 @@ final class WheelLifts {
    * coach between the axles.
    */
   Sides gapMm(JackPair pair) {
-    double left = along(pair.positionMm(), leftMm);
-    double right = along(pair.positionMm(), rightMm);
-    double reach = pair.spacingMm() / (2 * along(pair.positionMm(), stance.trackMm));
+    double left = stance.along(pair.positionMm(), leftMm);
+    double right = stance.along(pair.positionMm(), rightMm);
+    double reach = stance.reach(pair);
     return new Sides(
         pair.clearanceMm() + left * (0.5 + reach) + right * (0.5 - reach),
         pair.clearanceMm() + left * (0.5 - reach) + right * (0.5 + reach));
@@ -61,8 +74,8 @@ final class WheelLifts {
       return new Sides(0, 0);
     }
     Sides gap = gapMm(pair);
-    double bodyMm = pair.clearanceMm() + stance.rest(meanMm()).atMm(pair.positionMm());
-    double rightUp = Math.tan(stance.lift(leftMm, rightMm).rollRad()) * pair.spacingMm() / 2;
+    double bodyMm = pair.clearanceMm() + rest.atMm(pair.positionMm());
+    double rightUp = Math.tan(turn.rollRad()) * pair.spacingMm() / 2;
     return new Sides(
         Math.max(0, bodyMm - rightUp - gap.left()), Math.max(0, bodyMm + rightUp - gap.right()));
   }
@@ -73,36 +86,19 @@ final class WheelLifts {
    * it.
    */
   double[] unevenMm() {
-    double body = stance.lift(leftMm, rightMm).rollRad();
-    double[] uneven = stance.sagMm(meanMm());
+    double[] uneven = new double[leftMm.length];
     for (int k = 0; k < uneven.length; k++) {
-      double turn = stance.turnRad(k, leftMm[k], rightMm[k]);
-      uneven[k] += Math.tan(Math.abs(turn - body)) * stance.trackMm[k] / 2;
+      double apartRad = stance.turnRad(k, leftMm[k], rightMm[k]) - turn.rollRad();
+      uneven[k] =
+          Math.tan(Math.abs(apartRad)) * stance.trackMm[k] / 2
+              + rest.atMm(stance.xMm[k])
+              - meanMm[k];
     }
     return uneven;
   }
 
   /** What the springs of three axles add to the pitch that follows from the outer two, radians. */
   double sharedPitchRad() {
-    double outer = stance.lift(leftMm, rightMm).pitchRad();
-    return outer - Math.atan(stance.rest(meanMm()).slope());
-  }
-
-  private double[] meanMm() {
-    double[] meanMm = new double[leftMm.length];
-    for (int k = 0; k < meanMm.length; k++) {
-      meanMm[k] = (leftMm[k] + rightMm[k]) / 2;
-    }
-    return meanMm;
-  }
-
-  /** A figure of the axles, linear between them and beyond. */
-  private double along(double xMm, double[] figures) {
-    double[] weights = stance.weights(xMm);
-    double sum = 0;
-    for (int k = 0; k < figures.length; k++) {
-      sum += weights[k] * figures[k];
-    }
-    return sum;
+    return turn.pitchRad() - Math.atan(rest.slope());
   }
 }

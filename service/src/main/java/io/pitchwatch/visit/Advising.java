@@ -65,7 +65,7 @@ final class Advising {
   /** What the driver is told after this reading. */
   Advice round(FloorReading floor, VisitState state) {
     Optional<Lean> bare = bareLean.read(floor, state);
-    Optional<Lean> plannable = bare.filter(Advising::isPlannable);
+    Optional<Lean> plannable = bare.filter(lean -> Site.isPlannable(lean.largestRad()));
     boolean takesLong = wanted != null;
     wanted =
         plannable.map(lean -> new Site(coach, lean, state.surface(), state.stay())).orElse(null);
@@ -85,10 +85,6 @@ final class Advising {
     }
     boolean waits = state.phase() != Phase.UNDER_WAY && (bare.isEmpty() || plannable.isPresent());
     return waits ? WAITING : Advice.NONE;
-  }
-
-  private static boolean isPlannable(Lean lean) {
-    return lean.largestRad() <= Site.MOST_RAD;
   }
 
   private String next(Planned made, Lean bare, FloorReading floor, Laid laid) {

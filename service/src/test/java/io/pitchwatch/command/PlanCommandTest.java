@@ -26,18 +26,7 @@ class PlanCommandTest {
   @BeforeEach
   void describe() throws IOException {
     config = directory.resolve("heron.toml");
-    Files.writeString(
-        config,
-        """
-        [coach]
-        id = "heron"
-        [[axle]]
-        id = "front"
-        position = "0 mm"
-        track = "1960 mm"
-        load = "3600 kg"
-        footprint = "245 mm"
-        """);
+    Files.writeString(config, SmallCoach.TOML);
   }
 
   private int run(String command, String... more) {

@@ -25,16 +25,8 @@ class RecordCommandTest {
     config = directory.resolve("heron.toml");
     Files.writeString(
         config,
-        """
-        [coach]
-        id = "heron"
-        [[axle]]
-        id = "front"
-        position = "0 mm"
-        track = "1960 mm"
-        load = "3600 kg"
-        droop = "90 mm"
-        footprint = "245 mm"
+        SmallCoach.TOML
+            + """
         [store]
         directory = "store"
         """);

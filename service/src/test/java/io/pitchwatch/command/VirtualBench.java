@@ -21,22 +21,14 @@ final class VirtualBench implements AutoCloseable {
     Path config = Files.createTempFile(directory, "heron", ".toml");
     Files.writeString(
         config,
-        """
-        [coach]
-        id = "heron"
-        [[axle]]
-        id = "front"
-        position = "0 mm"
-        track = "1960 mm"
-        load = "3600 kg"
-        droop = "90 mm"
-        footprint = "245 mm"
+        SmallCoach.TOML
+            + """
         [sensor]
         chip = "%s"
         [store]
         directory = "store"
         """
-            .formatted(chip));
+                .formatted(chip));
     Path file = Files.createTempFile(directory, "scenario", ".toml");
     Files.writeString(file, scenario);
     Config read =

@@ -84,7 +84,7 @@ class ClosedLoopPropertyTest {
     }
     near(plan.wheels().after().rollDeg(), parking.attitude().rollRad(), which + ": roll on stacks");
     double sharedDeg =
-        Math.toDegrees(new WheelLifts(coach, plan.wheels().wheels()).sharedPitchRad());
+        Math.toDegrees(WheelLifts.of(coach, plan.wheels().wheels()).sharedPitchRad());
     near(
         plan.wheels().after().pitchDeg() + sharedDeg,
         parking.attitude().pitchRad(),
